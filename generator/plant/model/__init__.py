@@ -1,0 +1,1 @@
+"""What may stand in a plant's files: one model a kind of file."""
