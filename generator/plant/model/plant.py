@@ -75,6 +75,7 @@ class Plant(Part):
     areas: dict[Name, Area] = needed("areas by code, in the order of the walk", "{INT: {name: Intake}}")
     usual: Usual | None = may("what is usual in the plant", "{seat: {class: h9}}")
     rules: dict[Name, Rule] | None = may("what the plant has decided; a rule is cited by its key", "{rule 3: {says: grease stopped, approved_by: safety lead, on: 2026-02-10}}")
+    training: dict[Name, Name] | None = may("the machine or position an exercise is worked on; the first that suits unless said", "{nut: INT-02/A}")
     practice: Practice | None = may("settings of common practice", "{setting_error: 0.5 mm}")
 
 
