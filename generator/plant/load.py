@@ -34,6 +34,8 @@ class Files:
     library: dict[str, dict[str, Named[Any]]] = field(default_factory=lambda: {kind: {} for kind in (*LIBRARY, "documents")})
     machines: list[Named[Machine]] = field(default_factory=list)
     digests: dict[str, str] = field(default_factory=dict)
+    # kinds of which a file could not be taken: what their names are is not known, so nothing is said of names of that kind
+    broken: set[str] = field(default_factory=set)
 
 
 def load(folder: Path, problems: Problems) -> Files:
@@ -60,7 +62,10 @@ def load(folder: Path, problems: Problems) -> Files:
 
 def _taken(path: Path, folder: Path, model: type[Any], problems: Problems, files: Files) -> Any:
     tree = _tree(path, folder, problems, files)
-    return validate(model, tree, problems) if tree is not None else None
+    typed = validate(model, tree, problems) if tree is not None else None
+    if typed is None:
+        files.broken.add("machines" if model is Machine else "documents" if model is Document else "plant")
+    return typed
 
 
 def _tree(path: Path, folder: Path, problems: Problems, files: Files) -> Tree | None:
@@ -77,12 +82,17 @@ def _library(folder: Path, kind: str, model: type[BaseModel], problems: Problems
     if not path.is_file():
         return
     tree = _tree(path, folder, problems, files)
+    if tree is None:
+        files.broken.add(kind)
     for name, body in (tree or {}).items():
         if not isinstance(body, Tree):
-            problems.add(name.place, say("{name} has no fields", name=name), say("its fields stand under it, further in"))
+            files.broken.add(kind)
+            problems.add(name.place, say("{name} has no fields", name=name), say("its fields stand under it, further in"), len(name))
             continue
         typed = validate(model, body, problems)
-        if typed is not None:
+        if typed is None:
+            files.broken.add(kind)
+        else:
             files.library[kind][str(name)] = Named(str(name), typed, name.place)
 
 

@@ -28,7 +28,7 @@ def merged_position(own: Position, sibling: Position | None, usuals: Sequence[Us
         found["parts"] = None
     if own.holds == "fixed":
         found["floats"] = own.floats
-    return Position.model_construct(**found)
+    return own.model_copy(update=found)
 
 
 def nearest(name: str, levels: Iterable[Any]) -> Any:
@@ -42,4 +42,4 @@ def nearest(name: str, levels: Iterable[Any]) -> Any:
 def _merged(said: Sequence[BaseModel]) -> BaseModel:
     kind = type(said[0])
     fields = {name: next((value for level in said if (value := getattr(level, name)) is not None), None) for name in kind.model_fields}
-    return kind.model_construct(**fields)
+    return said[0].model_copy(update=fields)

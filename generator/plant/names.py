@@ -16,6 +16,7 @@ from generator.say import say
 from generator.units import convert
 from generator.value import Place, Value
 
+# Evidence (a food letter, a mixing test) may be cited before it is on file: that it is missing is a finding, since the file is as meant.
 NOWHERE = Place("plant.yml", 1)
 
 
@@ -34,9 +35,15 @@ class Names:
         right = say("nearest known: {name}", name=near) if near else say("known: {names}", names=", ".join(names[:12]) or say("none yet"))
         self.problems.add(getattr(word, "place", NOWHERE), say("no {what} is called {name}", what=what, name=word), right)
 
+    def on_a_machine(self, word: Any, known: Iterable[str], what: str) -> None:
+        """A problem where no machine has such a thing; nothing is said while a machine's file can't be taken."""
+        if "machines" not in self.files.broken:
+            self.must_be(word, known, what)
+
     def in_library(self, word: Any, kind: str) -> None:
         """A problem where the library has no such thing."""
-        self.must_be(word, self.files.library[kind], _SINGULAR[kind])
+        if kind not in self.files.broken:
+            self.must_be(word, self.files.library[kind], _SINGULAR[kind])
 
 
 _SINGULAR = {"bearings": "bearing", "sleeves": "sleeve", "housings": "housing", "units": "unit", "greases": "grease", "fasteners": "fastener", "tools": "tool", "documents": "document"}
@@ -54,16 +61,16 @@ def check_plant(files: Files, names: Names) -> None:
                 names.must_be(key, GIVES, say("value of a rule"))
             if rule.where:
                 names.must_be(rule.where.area, plant.areas, say("area"))
-                names.must_be(rule.where.machine, tags, say("machine"))
+                names.on_a_machine(rule.where.machine, tags, say("machine"))
                 names.must_be(rule.where.housing, STYLES, say("housing style"))
-                names.must_be(rule.where.position, _positions(files), say("position"))
-                names.must_be(rule.where.shaft, _shafts(files), say("shaft"))
+                names.on_a_machine(rule.where.position, _positions(files), say("position"))
+                names.on_a_machine(rule.where.shaft, _shafts(files), say("shaft"))
         for topic, on in (plant.training or {}).items():
             names.must_be(topic, ("isolation", "sheet", "shaft", "nut", "collar"), say("exercise"))
-            names.must_be(on, (*tags, *_positions(files)), say("machine or position"))
+            names.on_a_machine(on, (*tags, *_positions(files)), say("machine or position"))
     _check_library(files.library, names)
     for accepted in files.accepted:
-        names.must_be(accepted.typed.at, _identities(files), say("machine, shaft or position"))
+        names.on_a_machine(accepted.typed.at, _identities(files), say("machine, shaft or position"))
 
 
 def check_machine(machine: Named[Machine], names: Names) -> None:
@@ -172,8 +179,6 @@ def _check_library(library: Mapping[str, Mapping[str, Named[Any]]], names: Names
     for grease in library["greases"].values():
         for other in grease.typed.mixes_with or ():
             names.in_library(other.grease, "greases")
-            names.in_library(other.from_, "documents")
-        names.in_library(getattr(grease.typed.food, "from_", None), "documents")
     for tool in library["tools"].values():
         names.in_library(tool.typed.grease, "greases")
     for kind in ("bearings", "housings"):

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from generator.plant.load import Files, load, shared_digest
-from generator.plant.merge import merged_position
+from generator.plant.merge import merged_position, nearest
 from generator.plant.model.machine import Machine as MachineTyped
 from generator.plant.model.machine import Position as PositionTyped
 from generator.plant.model.machine import Shaft as ShaftTyped
@@ -18,6 +18,7 @@ from generator.plant.problems import Problem, Problems
 from generator.records.ledger import read_ledger
 from generator.records.read import read_records
 from generator.say import say
+from generator.units import convert
 from generator.value import Place, Value, Withheld
 
 
@@ -30,7 +31,8 @@ def read_plant(folder: Path, on: date) -> tuple[Plant | None, tuple[Problem, ...
     tagged = _by_tag(files, problems)
     for machine in tagged.values():
         check_machine(machine, names)
-    readings = _readings(folder, tagged, problems)
+    # while a machine's file can't be taken, which positions there are is not known
+    readings = _readings(folder, tagged, problems) if "machines" not in files.broken else {}
     if files.plant is None or problems.found:
         return None, problems.found
     library = Library(**{kind: dict(shelf) for kind, shelf in files.library.items()})
@@ -76,23 +78,17 @@ def _machine(machine: Named[MachineTyped], files: Files, library: Library, readi
             made = _position(machine.name, str(letter), str(key), place, merged, shaft, library, tuple(readings.get(f"{machine.name}/{letter}", ())), problems)
             if made:
                 positions.append(made)
-        merged_shaft = shaft if shaft.steel is None else shaft
-        steel = _steel(shaft, usuals)
-        merged_shaft = shaft.model_copy(update={"steel": steel})
+        merged_shaft = shaft.model_copy(update={"steel": _steel(shaft, usuals)})
         positions.sort(key=lambda position: _along(position))
         shafts.append(Shaft(machine.name, str(key), getattr(key, "place", machine.place), merged_shaft, tuple(positions)))
     return Machine(machine.name, machine.place, machine.typed, tuple(shafts), _digest(machine, files, readings))
 
 
 def _steel(shaft: ShaftTyped, usuals: Any) -> Any:
-    from generator.plant.merge import nearest
-
     return nearest("steel", [shaft.steel, *(usual.steel for usual in (shaft.usual, *usuals) if usual is not None)])
 
 
 def _along(position: Position) -> float:
-    from generator.units import convert
-
     at = position.typed.at
     return convert(at.content, at.unit, "mm") if at is not None else 0.0
 
@@ -144,8 +140,6 @@ def _parts(typed: PositionTyped, library: Library) -> dict[str, Any]:
 
 
 def _diameter(typed: PositionTyped, shaft: ShaftTyped) -> tuple[Value | Withheld, Value | None]:
-    from generator.units import convert
-
     assert typed.at is not None
     at = convert(typed.at.content, typed.at.unit, "mm")
     for section in shaft.sections:

@@ -38,7 +38,7 @@ class BoltFigures(Part):
     least: Torque | None = may("least torque", "150 N.m")
     most: Torque = needed("torque that is never passed", "190 N.m")
     bolt: Thread | None = may("the bolt it is for", "M16")
-    cls: Name | None = may("the class it is for", '"8.8"', "class")
+    class_: Name | None = may("the class it is for", '"8.8"', "class")
     state: Name | None = may("the state of the thread it is for", "oiled")
 
 

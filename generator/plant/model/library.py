@@ -54,7 +54,7 @@ class Thrust(Part):
 
 
 class Clearance(Part):
-    cls: Annotated[Any, OneOf("C2", "CN", "C3", "C4", "C5")] | None = may("clearance class of ISO 5753-1", "C3", "class")
+    class_: Annotated[Any, OneOf("C2", "CN", "C3", "C4", "C5")] | None = may("clearance class of ISO 5753-1", "C3", "class")
     radial: Annotated[Band, BandOf("mm", low=0, high=2)] | None = may("radial internal clearance, least and most", "0.023 to 0.043 mm")
     axial: Annotated[Band, BandOf("mm", low=0, high=5)] | None = may("axial internal clearance, least and most", "0.2 to 0.4 mm")
     from_: Name | None = may("the maker's document", "Orvane 14", "from")
@@ -153,7 +153,7 @@ class Tapped(Part):
 
 class HousingBore(Part):
     size: Diameter = needed("bore of the housing", "160 mm")
-    cls: Name | None = may("its tolerance class", "G7", "class")
+    class_: Name | None = may("its tolerance class", "G7", "class")
     wide: Length | None = may("room along the shaft for bearing and rings", "65 mm")
 
 
@@ -242,7 +242,7 @@ class Grease(Part):
 class Fastener(Part):
     kind: Annotated[Any, OneOf("bolt", "nut", "washer", "set screw", "cap screw")] = needed("what it is", "bolt")
     size: Thread = needed("its thread", "M16")
-    cls: StrengthClass | None = may("strength class or grade", '"8.8"', "class")
+    class_: StrengthClass | None = may("strength class or grade", '"8.8"', "class")
     surface: BoltSurface | None = may("its surface", "zinc")
     head_width: Length | None = may("width across flats", "24 mm")
     stores: Name | None = may("stores number", "10862")

@@ -53,7 +53,7 @@ class Regrease(Part):
 
 
 class Seat(Part):
-    cls: Annotated[Any, OneOf("h5", "h6", "h7", "h8", "h9", "h10", "h11", "g6", "f7", "f8", "j5", "j6", "j7", "js5", "js6", "js7", "k5", "k6",
+    class_: Annotated[Any, OneOf("h5", "h6", "h7", "h8", "h9", "h10", "h11", "g6", "f7", "f8", "j5", "j6", "j7", "js5", "js6", "js7", "k5", "k6",
                               "m5", "m6", "m7", "n5", "n6", "p6", "r6", "r7")] | None = may("tolerance class of the seat", "h9", "class")  # fmt: skip
     limits: Annotated[Band, BandOf("mm", low=3, high=1000)] | None = may("limits decided instead of a class", "59.95 to 60.00 mm")
     bought_as: Annotated[Any, OneOf("cold finished bar", "turned", "ground")] | None = may("how the shaft is bought", "cold finished bar")
@@ -72,13 +72,13 @@ class Head(Part):
 
 
 class BoltNut(Part):
-    cls: StrengthClass | None = may("class of the nut", "8.8", "class")
+    class_: StrengthClass | None = may("class of the nut", "8.8", "class")
     surface: BoltSurface | None = may("surface of the nut", "zinc")
 
 
 class Bolts(Part):
     fastener: Name | None = may("the bolt: a name of `library/fasteners.yml`", "bolt M16 8.8")
-    cls: StrengthClass | None = may("strength class or grade", "8.8", "class")
+    class_: StrengthClass | None = may("strength class or grade", "8.8", "class")
     surface: BoltSurface | None = may("surface of the bolt", "zinc")
     thread: ThreadState | None = may("state of the thread when tightened", "oiled")
     length: Length | None = may("length under the head", "90 mm")
