@@ -1,0 +1,203 @@
+"""A page a machine: what it is and whether it is held, how it is made safe, its shafts drawn, and each position's values with their reasons."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from markupsafe import Markup
+
+from generator.findings import held_jobs
+from generator.findings.finding import Judged
+from generator.mounting.sheet import Line, MachineSheets, MountingStandard, Sheet, ShaftSheet
+from generator.say import say
+from generator.show import Shown, shown
+from generator.site.cautions import Message, standing
+from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
+from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, whys
+from generator.value import Value, Withheld
+
+GROUP_NAMES = {
+    "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",
+    "grease": "Grease", "axial": "Along the shaft", "readings": "Readings",
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Box:
+    """One value on the page: its anchor, name, text, and why it is so."""
+
+    anchor: str
+    name: str
+    shown: Shown
+    held: bool
+    whys: tuple[Why, ...]
+    beside: tuple[tuple[str, Shown, tuple[Why, ...]], ...]
+    note: str
+
+
+@dataclass(frozen=True)
+class Stage:
+    """One part of the work: its heading, the numbers a hand sets, the rest, and a drawing where there is one."""
+
+    key: str
+    name: str
+    boxes: tuple[Box, ...]
+    facts: tuple[Box, ...]
+    pictures: tuple[Markup, ...]
+
+
+@dataclass(frozen=True)
+class PositionView:
+    """One position on the page."""
+
+    letter: str
+    title: str
+    held: Mapping[str, list[Judged]]
+    stages: tuple[Stage, ...]
+    workings: tuple[Box, ...]
+    parts: tuple[tuple[str, str, str], ...]
+    readings: tuple[tuple[str, str, str, str], ...]
+    note: str
+
+
+def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str, Any]:
+    """All that the template of a machine page is given."""
+    plant = standard.plant
+    first = str(plant.typed.units)
+    found = [f for f in standard.findings if f.tag == machine.machine.tag]  # type: ignore[attr-defined]
+    typed = machine.machine.typed
+    held = {sheet.id: held_jobs(found, sheet.id) for sheet in machine.sheets}
+    return {
+        "machine": typed,
+        "tag": machine.machine.tag,
+        "area_code": str(typed.area),
+        "area_name": next(str(area.name) for code, area in plant.typed.areas.items() if str(code) == str(typed.area)),
+        "isolation": typed.isolation,
+        "cautions": cautions(machine),
+        "held": held,
+        "held_lines": tuple(_held_lines(held)),
+        "shafts": tuple(_shaft_view(shaft, held, first) for shaft in machine.shafts),
+        "positions": tuple(_position_view(standard, machine, shaft, sheet, held[sheet.id], first) for shaft in machine.shafts for sheet in shaft.sheets),
+        "findings": found,
+        "documents": _documents(standard, machine),
+        "ask": str(plant.typed.ask) if plant.typed.ask else say("the engineer"),
+    }
+
+
+def cautions(machine: MachineSheets) -> tuple[Message, ...]:
+    """The standing cautions of a machine, from its energies, hazards and surroundings."""
+    typed = machine.machine.typed
+    zones = sorted({str(s.position.typed.surroundings.zone) for s in machine.sheets if s.position.typed.surroundings and s.position.typed.surroundings.zone})
+    return tuple(standing(
+        moving=str(typed.moving) if typed.moving else "",
+        procedure=str(typed.isolation.procedure),
+        energies=tuple(str(energy) for energy in typed.isolation.energies),
+        hazards=tuple(str(hazard) for hazard in typed.hazards or ()),
+        zones=tuple(zones),
+    ))  # fmt: skip
+
+
+def _held_lines(held: Mapping[str, Mapping[str, list[Judged]]]) -> Iterator[str]:
+    for identity, jobs in held.items():
+        if jobs:
+            letter = identity.rpartition("/")[2]
+            causes = ", ".join(dict.fromkeys(f.name for found in jobs.values() for f in found))
+            yield say("{letter}: {jobs}. {causes}.", letter=letter, jobs=", ".join(job_name(job) for job in jobs), causes=causes[:1].upper() + causes[1:])
+
+
+def job_name(job: str) -> str:
+    """A job as the crew calls it."""
+    return {"put on": say("putting on"), "take off": say("taking off"), "grease": say("greasing"), "run": say("running")}[job]
+
+
+def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[str, Any]:
+    anchors = anchors_for(shaft.shaft.key.replace(" ", "-"), shaft.lines.values())
+    boxes = tuple(_box(line, anchors, first) for line in shaft.lines.values())
+    return {
+        "key": shaft.shaft.key,
+        "name": str(shaft.shaft.typed.name),
+        "drawing": shaft_drawing(shaft, held),
+        "facts": boxes,
+        "workings": tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors)),
+        "speed": shown(shaft.shaft.typed.speed, first),
+        "turns": str(shaft.shaft.typed.turns or say("not stated")),
+        "first_end": shaft.shaft.ends[0],
+    }
+
+
+def _position_view(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str) -> PositionView:
+    anchors = anchors_for(sheet.position.letter, sheet.lines.values())
+    for line in shaft.lines.values():
+        anchors.place(line.value, f"{shaft.shaft.key.replace(' ', '-')}-{line.key}")
+    pictures = lock_pictures(sheet, shaft)
+    stages = []
+    for group, name in GROUP_NAMES.items():
+        lines = list(sheet.group(group))
+        boxes = tuple(_box(line, anchors, first) for line in lines if line.by_hand)
+        facts = tuple(_box(line, anchors, first) for line in lines if not line.by_hand)
+        if lines:
+            stages.append(Stage(group, say(name), boxes, facts, tuple(pictures.get(group, ()))))
+    workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
+    typed = sheet.position.typed
+    note = str(typed.note) if typed.note else ""
+    return PositionView(sheet.position.letter, title(sheet, shaft), held, tuple(stages), workings, tuple(_parts(sheet)), tuple(_readings(sheet, first)), note)
+
+
+def title(sheet: Sheet, shaft: ShaftSheet) -> str:
+    """Which bearing this is, in one line."""
+    names = {"fixed": say("fixed"), "free": say("free")}
+    holds = names[str(sheet.position.typed.holds)]
+    style = str(sheet.position.housing.typed.style) if sheet.position.housing else say("no housing on file")
+    return say("{letter} on the {shaft}: {holds}, {style}, {locking}", letter=sheet.position.letter, shaft=shaft.shaft.typed.name, holds=holds, style=style, locking=sheet.locking or say("way of locking not known"))
+
+
+def _all(anchors: Anchors) -> Iterator[tuple[str, Value]]:
+    """The workings, those met while showing workings too."""
+    done = 0
+    while done < len(anchors.workings):
+        yield anchors.workings[done]
+        done += 1
+
+
+def _box(line: Line, anchors: Anchors, first: str) -> Box:
+    beside = tuple((name, shown(value, first), whys(value, anchors, first)) for name, value in line.beside)
+    anchor = f"{anchors.prefix}-{line.key}"
+    return Box(anchor, line.name, shown(line.value, first), isinstance(line.value, Withheld), whys(line.value, anchors, first), beside, line.note)
+
+
+def _working(anchor: str, value: Value, anchors: Anchors, first: str) -> Box:
+    return Box(anchor, name_of(value), shown(value, first), False, (why(value, anchors, first),), (), "")
+
+
+def _parts(sheet: Sheet) -> Iterator[tuple[str, str, str]]:
+    position = sheet.position
+    named = ((say("unit"), position.unit), (say("bearing"), position.bearing), (say("sleeve"), position.sleeve), (say("housing"), position.housing), (say("grease"), position.grease), (say("bolt"), position.bolt))
+    for what, part in named:
+        if part is not None:
+            yield what, part.name, str(getattr(part.typed, "stores", None) or "")
+
+
+def _readings(sheet: Sheet, first: str) -> Iterator[tuple[str, str, str, str]]:
+    """The newest reading of each quantity: what, value, when, record."""
+    newest = {reading.quantity: reading for reading in sheet.position.readings}
+    for quantity, reading in sorted(newest.items()):
+        yield quantity, shown(reading.value, first).main, reading.day, f"{reading.record}, {reading.place}"
+
+
+def _documents(standard: MountingStandard, machine: MachineSheets) -> tuple[Any, ...]:
+    used = {reason_document(value) for sheet in machine.sheets for line in sheet.lines.values() for value in _values(line)}
+    return tuple(document for name, document in standard.plant.library.documents.items() if name in used)
+
+
+def reason_document(value: Any) -> str:
+    """The maker's document a value is from, "" for none."""
+    return getattr(getattr(value, "reason", None), "document", "")
+
+
+def _values(line: Line) -> Iterator[Any]:
+    for value in (line.value, *(value for _, value in line.beside)):
+        yield value
+        yield getattr(value, "lower", None)
+        yield getattr(value, "upper", None)
