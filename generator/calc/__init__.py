@@ -1,1 +1,10 @@
+"""The methods, by subject: this list is all the registry there is."""
 
+from types import ModuleType
+
+from generator.calc import alignment, bolts, feet, fits, grease, heat, nuts, schedule, screws
+from generator.method import Method
+
+SUBJECTS: tuple[ModuleType, ...] = (fits, nuts, screws, bolts, feet, alignment, heat, grease, schedule)
+
+METHODS: dict[str, Method] = {m.name: m for subject in SUBJECTS for m in vars(subject).values() if isinstance(m, Method)}

@@ -1,0 +1,171 @@
+"""Bolts: preload and torque by two ways, what scatter leaves of the clamp, the pressure under the head, what a wrench can be set to."""
+
+from math import asin, floor, pi, sqrt
+from typing import Annotated, NamedTuple
+
+from generator.method import Is, Refused, method
+from generator.say import say
+from generator.value import Citation
+
+SHIGLEY = Citation("Shigley, Mechanical Engineering Design", "", "equations 8-27 and 8-31", "from memory")
+VDI = Citation("VDI 2230 Part 1", "2015", "5.4.2", "seen")
+
+
+class Area(NamedTuple):
+    area: Annotated[float, Is("stress area", "A_s", "mm2")]
+    pitch_diameter: Annotated[float, Is("pitch diameter", "d_2", "mm")]
+
+
+@method(
+    r"A_s = \frac{\pi}{4} \left( \frac{d_2 + d_3}{2} \right)^2, \quad d_2 = d - 0.649519\,P, \quad d_3 = d - 1.226869\,P",
+    Citation("ISO 898-1", "2013", "clause 9", "from memory"),
+)
+def thread_stress_area(
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 1, 120)],
+    pitch: Annotated[float, Is("pitch", "P", "mm", 0.2, 10)],
+) -> Area:
+    """Stress area of a thread of 60 degrees
+    Metric and unified threads have the same profile; the area of a unified thread by its own formula differs by less than a thousandth."""
+    d2, d3 = diameter - 0.649519 * pitch, diameter - 1.226869 * pitch
+    return Area(pi / 4 * ((d2 + d3) / 2) ** 2, d2)
+
+
+@method(r"F = s\,S_p\,A_s, \quad T = \frac{K\,d\,F}{1000}", SHIGLEY)
+def bolt_torque_nut_factor(
+    nut_factor: Annotated[float, Is("nut factor", "K", "", 0.05, 0.5)],
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 3, 100)],
+    proof: Annotated[float, Is("proof strength", "S_p", "MPa", 100, 1500)],
+    area: Annotated[float, Is("stress area", "A_s", "mm2", 1, 10_000)],
+    share: Annotated[float, Is("share of the proof strength", "s", "", 0.1, 1)] = 0.75,
+) -> Annotated[float, Is("tightening torque", "T", "N.m")]:
+    """Torque by the nut factor
+    One factor stands for all friction, so it scatters more than the split of friction does. The lowest factor that may apply gives the torque that is not passed."""
+    return nut_factor * diameter * share * proof * area / 1000
+
+
+@method(
+    r"F_M = A_0 \frac{0.9\,R_p}{\sqrt{1 + 3 \left( 1.5\,\frac{d_2}{d_0} \left( \frac{P}{\pi d_2} + 1.155\,\mu_G \right) \right)^2}}, \quad d_0 = \frac{d_2 + d_3}{2}",
+    VDI,
+)
+def bolt_preload_90pct(
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 5, 39)],
+    pitch: Annotated[float, Is("pitch", "P", "mm", 0.5, 6)],
+    yield_strength: Annotated[float, Is("yield strength", "R_p", "MPa", 150, 1300)],
+    thread_friction: Annotated[float, Is("friction in the thread", r"\mu_G", "", 0.04, 0.3)],
+) -> Annotated[float, Is("preload at 90 % of yield", "F_M", "N")]:
+    """Preload that uses 90 % of the yield strength, tension and torsion together
+    The higher the friction, the more of the bolt is spent on torsion and the less clamps."""
+    d2, d3 = diameter - 0.649519 * pitch, diameter - 1.226869 * pitch
+    d0 = (d2 + d3) / 2
+    twist = 1.5 * d2 / d0 * (pitch / (pi * d2) + 1.155 * thread_friction)
+    return pi * d0**2 / 4 * 0.9 * yield_strength / sqrt(1 + 3 * twist**2)
+
+
+@method(
+    r"T = \frac{F}{1000} \left( 0.159\,P + 0.578\,d_2\,\mu_G + \mu_K \frac{d_w + d_h}{4} \right)",
+    Citation("ISO 16047 and VDI 2230 Part 1", "", "5.4.3", "seen"),
+)
+def bolt_torque_friction_split(
+    preload: Annotated[float, Is("preload", "F", "N", 1, 3_000_000)],
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 5, 39)],
+    pitch: Annotated[float, Is("pitch", "P", "mm", 0.5, 6)],
+    thread_friction: Annotated[float, Is("friction in the thread", r"\mu_G", "", 0.04, 0.3)],
+    head_friction: Annotated[float, Is("friction under the head", r"\mu_K", "", 0.04, 0.3)],
+    head: Annotated[float, Is("bearing diameter of the head", "d_w", "mm", 5, 70)],
+    hole: Annotated[float, Is("hole", "d_h", "mm", 5, 45)],
+) -> Annotated[float, Is("tightening torque", "T", "N.m")]:
+    """Torque with friction split between thread and head
+    With the low end of friction it gives the torque that is not passed; with the high end, what clamp that torque still gives."""
+    if hole >= head:
+        raise Refused(say("the hole is wider than the head"))
+    d2 = diameter - 0.649519 * pitch
+    return preload * (0.159 * pitch + 0.578 * d2 * thread_friction + head_friction * (head + hole) / 4) / 1000
+
+
+@method(r"F = \frac{1000\,T}{0.159\,P + 0.578\,d_2\,\mu_G + \mu_K \frac{d_w + d_h}{4}}", Citation("ISO 16047, solved for the force", "", "", "derived"))
+def bolt_force_from_torque(
+    torque: Annotated[float, Is("tightening torque", "T", "N.m", 0, 100_000)],
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 3, 100)],
+    pitch: Annotated[float, Is("pitch", "P", "mm", 0.2, 10)],
+    thread_friction: Annotated[float, Is("friction in the thread", r"\mu_G", "", 0.04, 0.3)],
+    head_friction: Annotated[float, Is("friction under the head", r"\mu_K", "", 0.04, 0.3)],
+    head: Annotated[float, Is("bearing diameter of the head", "d_w", "mm", 5, 150)],
+    hole: Annotated[float, Is("hole", "d_h", "mm", 3, 110)],
+) -> Annotated[float, Is("clamp force", "F", "N")]:
+    """Clamp force that a torque gives"""
+    d2 = diameter - 0.649519 * pitch
+    return 1000 * torque / (0.159 * pitch + 0.578 * d2 * thread_friction + head_friction * (head + hole) / 4)
+
+
+@method(r"F = \frac{1000\,T}{K\,d}", Citation("Shigley, equation 8-27 solved for the force", "", "", "derived"))
+def bolt_force_nut_factor(
+    torque: Annotated[float, Is("tightening torque", "T", "N.m", 0, 100_000)],
+    nut_factor: Annotated[float, Is("nut factor", "K", "", 0.05, 0.5)],
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 3, 100)],
+) -> Annotated[float, Is("clamp force", "F", "N")]:
+    """Clamp force that a torque gives, by the nut factor"""
+    return 1000 * torque / (nut_factor * diameter)
+
+
+@method(r"F_{\min} = \frac{F_M}{\alpha_A} (1 - f_Z)", Citation("VDI 2230 Part 1", "2015", "Table A8; embedding: common practice", "from memory"))
+def tightening_scatter(
+    clamp: Annotated[float, Is("clamp force aimed at", "F_M", "N", 0, 3_000_000)],
+    scatter: Annotated[float, Is("scatter of the tightening", r"\alpha_A", "", 1, 5)],
+    embedding: Annotated[float, Is("share lost as faces settle", "f_Z", "", 0, 0.9)],
+) -> Annotated[float, Is("least clamp force left", r"F_{\min}", "N")]:
+    """Clamp force left after scatter and settling"""
+    return clamp / scatter * (1 - embedding)
+
+
+class Pressure(NamedTuple):
+    area: Annotated[float, Is("area that carries the head", "A", "mm2")]
+    pressure: Annotated[float, Is("pressure under the head", "p", "MPa")]
+
+
+@method(
+    r"p = \frac{F}{A}, \quad A = \frac{\pi}{4}\left(d_a^2 - d_h^2\right), \quad A_{\mathrm{slot}} = \frac{\pi d_a^2}{4} - \frac{d_a^2}{2}\arcsin\frac{w}{d_a} - \frac{w}{2}\sqrt{d_a^2 - w^2},"
+    r" \quad d_a = \min\left(d_W, d_w + 1.6\,h_s\right)",
+    Citation("VDI 2230 Part 1; the slot: plane geometry", "2015", "5.5.4", "from memory"),
+)
+def bolt_bearing_pressure(
+    clamp: Annotated[float, Is("greatest clamp force", "F", "N", 0, 3_000_000)],
+    head: Annotated[float, Is("bearing diameter of the head", "d_w", "mm", 3, 150)],
+    hole: Annotated[float, Is("round hole", "d_h", "mm", 0, 110)] = 0.0,
+    slot: Annotated[float, Is("width of a slot longer than the head (0: none)", "w", "mm", 0, 110)] = 0.0,
+    washer_thickness: Annotated[float, Is("thickness of a hard washer (0: none)", "h_s", "mm", 0, 20)] = 0.0,
+    washer_outside: Annotated[float, Is("outside of that washer", "d_W", "mm", 0, 200)] = 0.0,
+) -> Pressure:
+    """Pressure under a bolt's head, over a hole or a slot
+    A hard flat washer spreads the head by 1.6 times its thickness at most. Over the limit: a washer or less preload; a torque is never cut in silence."""
+    across = min(washer_outside, head + 1.6 * washer_thickness) if washer_thickness and washer_outside else head
+    if max(hole, slot) >= across:
+        raise Refused(say("the head falls into its hole; a washer that spans it is needed"))
+    if slot:
+        area = pi * across**2 / 4 - (across**2 / 2 * asin(slot / across) + slot / 2 * sqrt(across**2 - slot**2))
+    else:
+        area = pi / 4 * (across**2 - hole**2)
+    return Pressure(area, clamp / area)
+
+
+@method(r"T_{\mathrm{set}} = g \left\lfloor \frac{T_{\max}}{g} \right\rfloor \geq T_{\min}", None)
+def torque_rounding(
+    least: Annotated[float, Is("least torque", r"T_{\min}", "N.m", 0, 100_000)],
+    most: Annotated[float, Is("greatest torque", r"T_{\max}", "N.m", 0, 100_000)],
+    step: Annotated[float, Is("graduation of the wrench", "g", "N.m", 0.001, 1000)],
+) -> Annotated[float, Is("setting of the wrench", r"T_{\mathrm{set}}", "N.m")]:
+    """What a wrench is set to
+    The largest mark inside the band, never above it."""
+    setting = floor(round(most / step, 6)) * step
+    if setting < least - 1e-9:
+        raise Refused(say("no mark of this wrench lies inside the torque"))
+    return round(setting, 9)
+
+
+@method(r"F_{\mathrm{all}} = p_{\mathrm{all}}\,A", None)
+def polymer_housing_bolt(
+    allowed: Annotated[float, Is("pressure the maker allows on the polymer", r"p_{\mathrm{all}}", "MPa", 0.1, 300)],
+    area: Annotated[float, Is("area that carries the head", "A", "mm2", 1, 50_000)],
+) -> Annotated[float, Is("clamp force the polymer allows", r"F_{\mathrm{all}}", "N")]:
+    """Clamp force a polymer housing allows, without metal sleeves in its holes
+    Polymer creeps: half of the clamp is taken as lost, and no holding against slip is counted on."""
+    return allowed * area

@@ -1,0 +1,119 @@
+"""What bolts hold: a foot against slipping and lifting, a thread against stripping."""
+
+from math import pi, tan
+from math import radians as rad
+from typing import Annotated, Literal, NamedTuple
+
+from generator.method import Is, method
+from generator.value import Citation
+
+STATICS = Citation("statics of a bolted foot", "", "", "derived")
+
+
+@method(r"H \leq \frac{\mu \left( n\,F_V + F_{\mathrm{down}} \right)}{S}", STATICS)
+def foot_slip(
+    bolts: Annotated[float, Is("number of bolts", "n", "", 1, 12)],
+    clamp: Annotated[float, Is("least clamp force of one bolt", "F_V", "N", 0, 3_000_000)],
+    down: Annotated[float, Is("load pressing the foot down (negative: up)", r"F_{\mathrm{down}}", "N", -3_000_000, 3_000_000)],
+    friction: Annotated[float, Is("friction under the foot", r"\mu", "", 0.02, 0.5)],
+    safety: Annotated[float, Is("safety", "S", "", 1, 3)],
+) -> Annotated[float, Is("side load the foot may carry", "H", "N")]:
+    """Side load a foot may carry before it slips
+    If it fails: stops, dowels or a better class of bolt; never more torque."""
+    return max(0.0, friction * (bolts * clamp + down) / safety)
+
+
+class Lift(NamedTuple):
+    clamp: Annotated[float, Is("clamp left against uplift", r"F_{\mathrm{left}}", "N")]
+    moment: Annotated[float, Is("tipping moment without a gap", r"M_{\max}", "N.m")]
+
+
+@method(r"F_{\mathrm{left}} = n\,F_V - S\,U, \quad M_{\max} = \frac{\left( n\,F_V - U \right) L}{6000}", STATICS)
+def foot_lift_off(
+    bolts: Annotated[float, Is("number of bolts", "n", "", 1, 12)],
+    clamp: Annotated[float, Is("least clamp force of one bolt", "F_V", "N", 0, 3_000_000)],
+    uplift: Annotated[float, Is("load lifting the foot (negative: down)", "U", "N", -3_000_000, 3_000_000)],
+    length: Annotated[float, Is("length of the foot in the direction of the tipping", "L", "mm", 1, 5000)],
+    safety: Annotated[float, Is("safety", "S", "", 1, 3)] = 1.0,
+) -> Lift:
+    """Whether a foot lifts or opens at its edge
+    The kern of a rectangular contact; what the joint carries of the load is left out, on the safe side."""
+    return Lift(bolts * clamp - safety * max(uplift, 0.0), max(0.0, bolts * clamp - uplift) * length / 6000)
+
+
+@method(r"F_b = \frac{M - F_{\mathrm{down}} \frac{L}{2}}{\frac{L}{2} + \frac{a}{2}}", STATICS)
+def foot_prying(
+    moment: Annotated[float, Is("tipping moment", "M", "N.m", 0, 1_000_000)],
+    down: Annotated[float, Is("load pressing the foot down", r"F_{\mathrm{down}}", "N", -3_000_000, 3_000_000)],
+    length: Annotated[float, Is("length of the foot along the load", "L", "mm", 1, 5000)],
+    apart: Annotated[float, Is("bolts apart along the load", "a", "mm", 0, 5000)],
+) -> Annotated[float, Is("force in the bolts of the pull side, together", "F_b", "N")]:
+    """Force in the pulled bolts once the foot has opened, an estimate for four bolts
+    The true pivot lies inside the edge, so it is on the low side; for start and jam only."""
+    return (moment * 1000 - down * length / 2) / (length / 2 + apart / 2)
+
+
+class Strip(NamedTuple):
+    internal: Annotated[float, Is("strip area of the tapped thread per length", r"A_i'", "mm2")]
+    external: Annotated[float, Is("strip area of the bolt thread per length", r"A_e'", "mm2")]
+    needed: Annotated[float, Is("engagement needed", r"m", "mm")]
+
+
+@method(
+    r"A_i' = \frac{c\,\pi d}{P} \left( \frac{P}{2} + \frac{d - D_2}{\sqrt{3}} \right), \quad A_e' = \frac{c\,\pi D_1}{P} \left( \frac{P}{2} + \frac{d_2 - D_1}{\sqrt{3}} \right),"
+    r" \quad m = \max \left( \frac{F}{0.897\,\tau_i A_i'}, \frac{F}{0.897\,\tau_e A_e'} \right) + 0.8\,P",
+    Citation("FED-STD-H28/2B and ISO/TR 16224", "", "strip areas", "from memory"),
+)
+def thread_engagement(
+    diameter: Annotated[float, Is("major diameter", "d", "mm", 3, 100)],
+    pitch: Annotated[float, Is("pitch", "P", "mm", 0.3, 8)],
+    force: Annotated[float, Is("force to be carried", "F", "N", 0, 3_000_000)],
+    base_shear: Annotated[float, Is("shear strength of the base", r"\tau_i", "MPa", 20, 1000)],
+    bolt_shear: Annotated[float, Is("shear strength of the bolt", r"\tau_e", "MPa", 20, 1000)],
+    limits_factor: Annotated[float, Is("factor of the worst limits on the basic areas", "c", "", 0.5, 1)],
+) -> Strip:
+    """Engagement a tapped hole needs
+    Basic areas are 20 to 30 per cent too large; the factor takes the worst limits of the tolerance classes. With the breaking load of the bolt as force, the bolt fails first."""
+    d2 = diameter - 0.649519 * pitch
+    d1 = diameter - 1.082532 * pitch
+    internal = limits_factor * pi * diameter / pitch * (pitch / 2 + (diameter - d2) * tan(rad(30)))
+    external = limits_factor * pi * d1 / pitch * (pitch / 2 + (d2 - d1) * tan(rad(30)))
+    least = max(force / (0.897 * base_shear * internal), force / (0.897 * bolt_shear * external))
+    return Strip(internal, external, least + 0.8 * pitch)
+
+
+class Engaged(NamedTuple):
+    engagement: Annotated[float, Is("thread engaged", r"m_{\mathrm{is}}", "mm")]
+    spare: Annotated[float, Is("thread left in the hole", "r", "mm")]
+    verdict: Literal["engages", "bottoms", "too short"]
+
+
+@method(r"m_{\mathrm{is}} = \min(l - t, h), \quad r = h - (l - t)", STATICS)
+def tapped_hole(
+    length: Annotated[float, Is("length of the bolt under its head", "l", "mm", 1, 1000)],
+    through: Annotated[float, Is("what it passes before the hole", "t", "mm", 0, 1000)],
+    depth: Annotated[float, Is("full thread in the hole", "h", "mm", 1, 500)],
+    needed: Annotated[float, Is("engagement needed", "m", "mm", 0, 500)],
+) -> Engaged:
+    """Whether a bolt from below engages enough, and does not bottom
+    A bolt that bottoms clamps nothing at any torque."""
+    reach = length - through
+    engaged = max(0.0, min(reach, depth))
+    verdict: Literal["engages", "bottoms", "too short"] = "bottoms" if reach > depth - 1e-9 else "too short" if engaged < needed - 1e-9 else "engages"
+    return Engaged(engaged, depth - reach, verdict)
+
+
+class Sides(NamedTuple):
+    down: Annotated[float, Is("part of the load pressing down (negative: up)", "F_d", "N")]
+    side: Annotated[float, Is("part of the load to the side", "F_s", "N")]
+
+
+@method(r"F_d = -F \cos \varphi, \quad F_s = F \left| \sin \varphi \right|", Citation("resolving a force", "", "", "derived"))
+def load_on_base(
+    force: Annotated[float, Is("reaction on the housing", "F", "N", 0, 5_000_000)],
+    direction: Annotated[float, Is("its direction, clockwise from up", r"\varphi", "deg", 0, 360)],
+) -> Sides:
+    """A load resolved onto the base of a housing that stands upright"""
+    from math import cos, sin
+
+    return Sides(-force * cos(rad(direction)), force * abs(sin(rad(direction))))

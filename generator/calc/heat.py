@@ -1,0 +1,42 @@
+"""What heat does along the shaft."""
+
+from typing import Annotated, Literal, NamedTuple
+
+from generator.method import Is, method
+from generator.value import Citation
+
+
+@method(
+    r"\Delta L = L \left( \alpha_s (t_s - t_0) - \alpha_f (t_f - t_0) \right) \cdot 10^{-6}, \quad t_0 = 20\,^\circ\mathrm{C}",
+    Citation("linear thermal expansion; EN 1993-1-1", "2005", "3.2.6", "from memory"),
+)
+def thermal_growth(
+    length: Annotated[float, Is("distance of the bearings", "L", "mm", 0, 100_000)],
+    shaft: Annotated[float, Is("temperature of the shaft", "t_s", "degC", -90, 600)],
+    frame: Annotated[float, Is("temperature of the frame", "t_f", "degC", -90, 600)],
+    shaft_expansion: Annotated[float, Is("expansion of the shaft", r"\alpha_s", "1e-6/K", 1, 40)] = 12.0,
+    frame_expansion: Annotated[float, Is("expansion of the frame", r"\alpha_f", "1e-6/K", 1, 40)] = 12.0,
+) -> Annotated[float, Is("growth of the shaft against the frame", r"\Delta L", "mm")]:
+    """Growth of a shaft against its frame
+    Negative where the shaft is the colder. Both were set at 20 °C; a machine set warm or cold starts from there."""
+    return length * (shaft_expansion * (shaft - 20) - frame_expansion * (frame - 20)) * 1e-6
+
+
+class Float(NamedTuple):
+    needed: Annotated[float, Is("float needed", "f", "mm")]
+    spare: Annotated[float, Is("float to spare", r"\Delta f", "mm")]
+    verdict: Literal["enough", "too little"]
+
+
+@method(r"f = c\,\left|\Delta L\right| + a, \quad \Delta f = f_{\mathrm{there}} - f", None)
+def float_available(
+    growth: Annotated[float, Is("growth toward this side", r"\Delta L", "mm", -1000, 1000)],
+    there: Annotated[float, Is("float that is physically there on this side", r"f_{\mathrm{there}}", "mm", 0, 1000)],
+    margin: Annotated[float, Is("factor on growth", "c", "", 1, 3)],
+    setting_error: Annotated[float, Is("setting error", "a", "mm", 0, 20)] = 0.0,
+) -> Float:
+    """Whether the float is enough for the growth
+    Only float that is physically there counts. Where a unit floats in its own clearance, it is not set by hand and has no setting error."""
+    needed = margin * abs(growth) + setting_error
+    spare = there - needed
+    return Float(needed, spare, "enough" if spare >= -1e-9 else "too little")
