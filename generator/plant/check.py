@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any, TypeVar, get_args
+from dataclasses import dataclass
+from types import UnionType
+from typing import Annotated, Any, TypeVar, Union, get_args, get_origin
 
-from pydantic import BaseModel, ValidationError
+from pydantic import BaseModel, Tag, ValidationError
 
-from generator.plant.model.loads import KINDS
 from generator.plant.problems import Problems, nearest
 from generator.plant.read import Listing, Tree, Word
 from generator.say import say
@@ -20,127 +21,162 @@ def validate(model: type[M], tree: Tree, problems: Problems) -> M | None:
     """The model of a tree, or None and its problems: unknown, missing and misshapen keys, and what the field kinds refuse."""
     try:
         return model.model_validate(tree)
-    except ValidationError as errors:
-        found = errors.errors(include_url=False)
-    told: set[tuple[Any, ...]] = set()
-    for error in found:
-        path = _typed_path(tree, error["loc"])
-        # a field of several kinds gives an error for each kind: one is enough for a reader
-        key = (*path, error["type"] if error["type"] in ("missing", "extra_forbidden") else "")
-        if key not in told:
-            told.add(key)
-            _tell(model, tree, error, path, problems)
+    except ValidationError as bad:
+        errors = bad.errors(include_url=False)
+    at: dict[_Spot, list[Any]] = {}
+    for error in errors:
+        at.setdefault(_spot(model, error["loc"]), []).append(error)
+    above = {spot.path[:depth] for spot in at for depth in range(len(spot.path))}
+    for spot, here in at.items():
+        error = _telling(tree, spot, here, above)
+        if error is not None:
+            _tell(tree, spot, error, problems)
     return None
 
 
-def _typed_path(tree: Any, loc: Iterable[Any]) -> tuple[Any, ...]:
-    """The part of an error's path that the file knows: pydantic adds names of its own for unions."""
-    path: list[Any] = []
-    node = tree
-    steps = list(loc)
-    for number, step in enumerate(steps):
-        if isinstance(node, Tree) and isinstance(step, str) and step in node:
-            node = node[next(k for k in node if k == step)]
-            path.append(step)
-        elif isinstance(node, Listing) and isinstance(step, int) and step < len(node):
-            node = node[step]
-            path.append(step)
-        elif number == len(steps) - 1 and isinstance(node, Tree) and isinstance(step, str):
-            path.append(step)
-    return tuple(path)
+@dataclass(frozen=True)
+class _Spot:
+    """Where in the file an error is (keys and indexes), and the model of the mapping it is in."""
+
+    path: tuple[Any, ...]
+    owner: type[BaseModel]
 
 
-def _tell(model: type[BaseModel], tree: Tree, error: Any, path: tuple[Any, ...], problems: Problems) -> None:
-    kind, context = error["type"], error.get("ctx") or {}
-    last = path[-1] if path else ""
+def _spot(model: type[BaseModel], loc: Iterable[Any]) -> _Spot:
+    """Follows an error's path through the model: of its steps, those that name a member of a union are pydantic's own."""
+    here: Any = model
+    owner, path = model, []
+    for step in loc:
+        members = _members(here)
+        if len(members) > 1:
+            here = next((member for member in members if _label(member) == step), Any)
+            continue
+        here = _bare(members[0])
+        if step == "[key]":
+            break
+        path.append(step)
+        if isinstance(here, type) and issubclass(here, BaseModel):
+            owner, field = here, _field(here, step)
+            here = Any if field is None else field.annotation
+        else:
+            here = (get_args(here) or (Any,))[-1]
+    return _Spot(tuple(path), owner)
+
+
+def _members(annotation: Any) -> list[Any]:
+    """The members of a union, None left out; the annotation itself where it is none."""
+    bare = _bare(annotation)
+    if get_origin(bare) not in (Union, UnionType):
+        return [annotation]
+    members = [member for member in get_args(bare) if member is not type(None)]
+    return members if len(members) > 1 else _members(members[0])
+
+
+def _bare(annotation: Any) -> Any:
+    return _bare(get_args(annotation)[0]) if get_origin(annotation) is Annotated else annotation
+
+
+def _label(member: Any) -> str:
+    """What pydantic calls a member of a union in an error's path."""
+    tag = next((one.tag for one in getattr(member, "__metadata__", ()) if isinstance(one, Tag)), None)
+    return tag or str(getattr(_bare(member), "__name__", ""))
+
+
+def _telling(tree: Tree, spot: _Spot, errors: list[Any], above: set[tuple[Any, ...]]) -> Any:
+    """The one of several errors at a spot that helps: a field of several kinds gives one for each kind."""
+    node = _at(tree, spot.path)
+    if isinstance(node, Word):
+        refused = [error for error in errors if error["type"] == "quantity"]
+        return {**refused[0], "also": refused[1:]} if refused else errors[0]
+    return None if isinstance(node, Tree) and spot.path in above else errors[0]
+
+
+def _tell(tree: Tree, spot: _Spot, error: Any, problems: Problems) -> None:
+    kind, last = error["type"], spot.path[-1] if spot.path else ""
     if kind == "missing":
-        place = _place(tree, path[:-1])
-        problems.add(place, say("`{key}` is missing here", key=last), _example(_model_at(model, tree, path[:-1]), last))
+        _tell_missing(tree, spot, str(last), problems)
     elif kind == "extra_forbidden":
-        known = _keys(_model_at(model, tree, path[:-1]))
-        near = nearest(str(last), known)
-        right = say("nearest known: `{key}`", key=near) if near else say("known here: {keys}", keys=", ".join(known))
-        problems.add(_key_place(tree, path), say("no key `{key}` belongs here", key=last), right, len(str(last)))
+        _tell_unknown(tree, spot, str(last), problems)
     elif kind.startswith("union_tag"):
-        load = _at(tree, path)
-        place = load["kind"].place if isinstance(load, Tree) and "kind" in load and isinstance(load["kind"], Word) else _place(tree, path)
-        named = str(load.get("kind", "")) if isinstance(load, Tree) else ""
-        problems.add(place, say("no load is of kind {kind}", kind=named or "''"), say("one of: {words}", words=", ".join(KINDS)), len(named))
+        _tell_kind(tree, spot, error["ctx"], problems)
     elif kind in ("quantity", "shape"):
-        node = _at(tree, path)
-        problems.add(_place(tree, path), str(context.get("wrong", error["msg"])), str(context.get("right", "")), len(node) if isinstance(node, Word) else 1)
+        rights = dict.fromkeys(one["ctx"]["right"] for one in (error, *error.get("also", ())))
+        _add(problems, _place(tree, spot.path), _at(tree, spot.path), error["ctx"]["wrong"], _either(list(rights)))
     else:
-        shape = {"model_type": say("a mapping: keys and values, further in"), "dict_type": say("a mapping: names, and under each its fields"), "list_type": say("a list: [one, two]")}
-        wrong = say("`{key}` has the wrong shape", key=last)
-        problems.add(_place(tree, path), wrong, shape.get(kind, error["msg"]))
+        key = last if isinstance(last, str) else say("entry {number} of the list", number=last + 1)
+        _add(problems, _place(tree, spot.path), _at(tree, spot.path), say("`{key}` has the wrong shape", key=key), _shape(kind))
+
+
+def _tell_missing(tree: Tree, spot: _Spot, key: str, problems: Problems) -> None:
+    above = _at(tree, spot.path[:-1])
+    if isinstance(above, Tree) and key in above.refused:
+        return
+    field = _field(spot.owner, key)
+    right = say("give `{key}`", key=key)
+    if field is not None and field.examples:
+        right = say("`{key}: {example}` ({meaning})", key=key, example=field.examples[0], meaning=field.description)
+    problems.add(_place(tree, spot.path[:-1]), say("`{key}` is missing here", key=key), right)
+
+
+def _tell_unknown(tree: Tree, spot: _Spot, key: str, problems: Problems) -> None:
+    known = [field.alias or name for name, field in spot.owner.model_fields.items()]
+    near = nearest(key, known)
+    right = say("nearest known: `{key}`", key=near) if near else say("known here: {keys}", keys=", ".join(known))
+    above = _at(tree, spot.path[:-1])
+    word = above.key(key) if isinstance(above, Tree) else None
+    _add(problems, word.place if word else _place(tree, spot.path), word, say("no key `{key}` belongs here", key=key[:60]), right)
+
+
+def _tell_kind(tree: Tree, spot: _Spot, context: Any, problems: Problems) -> None:
+    node = _at(tree, spot.path)
+    kind = node.under("kind") if isinstance(node, Tree) else None
+    known = str(context.get("expected_tags", "")).replace("'", "")
+    if not isinstance(node, Tree):
+        _add(problems, _place(tree, spot.path), node, say("a mapping belongs here"), say("`kind: ...` and its fields, further in"))
+    elif not isinstance(kind, Word):
+        if "kind" not in node.refused:
+            right = say("one of: {words}", words=known) if known else say("`kind: ...`, as in the examples")
+            problems.add(_place(tree, spot.path), say("`{key}` is missing here", key="kind"), right)
+    else:
+        near = nearest(kind, known.split(", "))
+        right = say("nearest known: {name}; one of: {words}", name=near, words=known) if near else say("one of: {words}", words=known)
+        _add(problems, kind.place, kind, say("no kind {name} belongs here", name=kind[:60] or "''"), right)
+
+
+def _shape(kind: str) -> str:
+    if kind.startswith("model") or kind.startswith("dict"):
+        return say("a mapping: a line each of `key: value`, further in")
+    return say("a list: [one, two]")
+
+
+def _either(rights: list[str]) -> str:
+    return say("{one}; or {other}", one=rights[0], other=_either(rights[1:])) if len(rights) > 1 else rights[0]
+
+
+def _add(problems: Problems, place: Place, word: Any, wrong: str, right: str) -> None:
+    problems.add(place, wrong, right, word.length if isinstance(word, Word) else 1)
 
 
 def _at(tree: Any, path: Iterable[Any]) -> Any:
     node = tree
     for step in path:
         if isinstance(node, Tree):
-            node = next((node[k] for k in node if k == step), None)
+            node = node.under(step)
         elif isinstance(node, Listing) and isinstance(step, int):
             node = node[step]
+        else:
+            return None
     return node
 
 
 def _place(tree: Tree, path: tuple[Any, ...]) -> Place:
-    node = _at(tree, path)
-    place = getattr(node, "place", None)
-    if isinstance(node, Tree) and path:
-        return _key_place(tree, path)
-    return place or _key_place(tree, path)
+    """Of a word or a list its own place; of a mapping the key it stands under, since that is what one looks for."""
+    node, above = _at(tree, path), _at(tree, path[:-1])
+    key = above.key(path[-1]) if path and isinstance(above, Tree) else None
+    if key is not None and not isinstance(node, Word):
+        return key.place
+    return node.place if node is not None else tree.place
 
 
-def _key_place(tree: Tree, path: tuple[Any, ...]) -> Place:
-    parent = _at(tree, path[:-1]) if path else None
-    if isinstance(parent, Tree):
-        return next((k.place for k in parent if k == path[-1]), parent.place)
-    node = _at(tree, path)
-    return getattr(node, "place", tree.place)
-
-
-def _model_at(model: type[BaseModel], tree: Tree, path: tuple[Any, ...]) -> type[BaseModel]:
-    """The model that rules at a place, found by walking the fields' annotations."""
-    here: Any = model
-    node: Any = tree
-    for step in path:
-        node = next((node[k] for k in node if k == step), None) if isinstance(node, Tree) else node[step] if isinstance(node, Listing) and isinstance(step, int) else None
-        if isinstance(here, type) and issubclass(here, BaseModel):
-            field = next((f for n, f in here.model_fields.items() if (f.alias or n) == step), None)
-            here = field.annotation if field else here
-        else:
-            here = _inside(here)
-        here = _model_of(here, node) or here
-    return here if isinstance(here, type) and issubclass(here, BaseModel) else model
-
-
-def _inside(annotation: Any) -> Any:
-    """What a dict or a list holds."""
-    for one in (annotation, *get_args(annotation)):
-        args = get_args(one)
-        if args and getattr(one, "__origin__", None) in (dict, list):
-            return args[-1]
-    return annotation
-
-
-def _model_of(annotation: Any, node: Any) -> Any:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return annotation
-    if isinstance(node, Tree) and str(node.get("kind", "")) in KINDS and "Tag" in repr(annotation):  # type: ignore[call-overload]
-        return KINDS[str(node["kind"])]  # type: ignore[index]
-    if getattr(annotation, "__origin__", None) in (dict, list):
-        return None
-    return next((found for one in get_args(annotation) if (found := _model_of(one, node)) is not None), None)
-
-
-def _keys(model: type[BaseModel]) -> list[str]:
-    return [field.alias or name for name, field in model.model_fields.items()]
-
-
-def _example(model: type[BaseModel], key: Any) -> str:
-    field = next((f for n, f in model.model_fields.items() if (f.alias or n) == key), None)
-    if field is None or not field.examples:
-        return say("give `{key}`", key=key)
-    return say("`{key}: {example}` ({meaning})", key=key, example=field.examples[0], meaning=field.description)
+def _field(model: type[BaseModel], key: Any) -> Any:
+    return next((field for name, field in model.model_fields.items() if (field.alias or name) == key), None)

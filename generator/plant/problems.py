@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import get_close_matches
@@ -9,6 +10,10 @@ from pathlib import Path
 
 from generator.say import say
 from generator.value import Place
+
+# the only line ends there can be: whatever else a program may take for one is refused as a character that is no text
+_LINE_END = re.compile(r"\r\n|\r|\n")
+_LONGEST_SHOWN = 120
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,35 +38,50 @@ class Problems:
     def add(self, place: Place, wrong: str, right: str, length: int = 1) -> None:
         """One more problem; the same one twice is one."""
         key = (place.file, place.line, place.column, wrong)
-        self._found.setdefault(key, Problem(place, self._line(place), max(1, length), wrong, right))
+        self._found.setdefault(key, Problem(place, self.line_of(place), max(1, length), wrong, right))
 
     @property
     def found(self) -> tuple[Problem, ...]:
         """All of them, file by file, from the top."""
         return tuple(self._found[key] for key in sorted(self._found))
 
-    def _line(self, place: Place) -> str:
+    def line_of(self, place: Place) -> str:
+        """The line as it stands in the file; "" where there is none."""
         if place.file not in self._lines:
-            try:
-                self._lines[place.file] = (self.folder / place.file).read_text(encoding="utf-8", errors="replace").splitlines()
-            except OSError:
-                self._lines[place.file] = []
+            self._lines[place.file] = self._read(place.file)
         lines = self._lines[place.file]
-        return lines[place.line - 1][:400] if 0 < place.line <= len(lines) else ""
+        return lines[place.line - 1] if 0 < place.line <= len(lines) else ""
+
+    def remember(self, shown: str, lines: list[str]) -> None:
+        """Keeps the lines of a file that was just read, so that it is not read again."""
+        self._lines[shown] = lines
+
+    def _read(self, shown: str) -> list[str]:
+        path = self.folder / shown
+        try:
+            return lines_of(path.read_text(encoding="utf-8-sig", errors="replace")) if path.is_file() else []
+        except OSError:
+            return []
 
 
 def show_problem(problem: Problem) -> str:
     """A problem as text: place, the line with a mark under it, what is wrong, what would be right."""
     place, line = problem.place, problem.line_text
     head = f"{place.file}:{place.line}:{place.column}: {problem.wrong}"
+    right = f"  {say('right would be: {right}', right=problem.right)}"
     if not line.strip():
-        return f"{head}\n  {say('right would be: {right}', right=problem.right)}"
-    start = min(place.column - 1, len(line))
+        return f"{head}\n{right}"
+    start = min(max(place.column - 1, 0), len(line))
     # a window keeps the mark in sight on a very long line
-    cut = max(0, start - 60)
-    window = "".join(c if c.isprintable() else "\ufffd" for c in line[cut : cut + 120])
+    cut = max(0, start - _LONGEST_SHOWN // 2) if len(line) > _LONGEST_SHOWN else 0
+    window = "".join(c if c.isprintable() else "\ufffd" for c in line[cut : cut + _LONGEST_SHOWN])
     mark = " " * (start - cut) + "^" * max(1, min(problem.length, len(window) - (start - cut)))
-    return f"{head}\n    {window}\n    {mark}\n  {say('right would be: {right}', right=problem.right)}"
+    return f"{head}\n    {window}\n    {mark}\n{right}"
+
+
+def lines_of(text: str) -> list[str]:
+    """The lines of a text, as YAML counts them."""
+    return _LINE_END.split(text)
 
 
 def nearest(name: str, known: Iterable[str]) -> str | None:

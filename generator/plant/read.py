@@ -1,37 +1,69 @@
-"""YAML as typed: every scalar kept as text, every key and value with its place; what YAML would read another way is refused."""
+"""YAML as typed: every scalar kept as text, every key and value with its place; what YAML would read another way is refused.
+
+Built from the parser's events, since an anchor, an alias, a tag and a second document each have an event or a mark of their own there.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import yaml
 
-from generator.plant.problems import Problems
+from generator.plant.problems import Problems, lines_of
 from generator.say import say
 from generator.value import Place
 
 BIGGEST = 5_000_000
 DEEPEST = 30
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+_NOTHING = ("", "~", "null", "Null", "NULL")
 
 
 class Word(str):
-    """A scalar as typed, with its place."""
+    """A scalar as typed, with its place and the column after its last character (quotes included)."""
 
-    __slots__ = ("place",)
+    __slots__ = ("end_column", "place")
     place: Place
+    end_column: int
 
-    def __new__(cls, text: str, place: Place) -> Word:
+    def __new__(cls, text: str, place: Place, end_column: int = 0) -> Word:
         word = super().__new__(cls, text)
         word.place = place
+        word.end_column = end_column or place.column + len(text)
         return word
+
+    @property
+    def length(self) -> int:
+        """How many columns it takes in its line."""
+        return self.end_column - self.place.column
 
 
 class Tree(dict[Word, Any]):
-    """A mapping as typed, with its place."""
+    """A mapping as typed, with its place. `refused` are keys whose values could not be taken: they are not missing."""
 
     place: Place
+
+    def __init__(self, place: Place) -> None:
+        super().__init__()
+        self.place = place
+        self.refused: set[str] = set()
+        self._words: dict[str, Word] = {}
+
+    def put(self, word: Word, value: Any) -> None:
+        """One more key."""
+        self._words[word] = word
+        self[word] = value
+
+    def key(self, key: str) -> Word | None:
+        """The key as typed, with its place; None where there is no such key."""
+        return self._words.get(key)
+
+    def under(self, key: str) -> Any:
+        """What stands under a key, None where there is no such key."""
+        word = self.key(key)
+        return None if word is None else self[word]
 
 
 class Listing(list[Any]):
@@ -39,10 +71,14 @@ class Listing(list[Any]):
 
     place: Place
 
+    def __init__(self, place: Place = Place("", 1)) -> None:
+        super().__init__()
+        self.place = place
+
 
 def read_tree(path: Path, shown: str, problems: Problems) -> Tree | None:
-    """The mapping a file holds, None where it can't be read; its problems say why."""
-    top = _read(path, shown, problems)
+    """The mapping a file holds, None where it can't be read; its problems say why. `shown` is its path within the plant."""
+    top = _read(path, shown, problems, empty_is_fine=False)
     if top is None or isinstance(top, Tree):
         return top
     problems.add(top.place, say("the file holds no mapping"), say("lines of `key: value`"))
@@ -50,7 +86,7 @@ def read_tree(path: Path, shown: str, problems: Problems) -> Tree | None:
 
 
 def read_listing(path: Path, shown: str, problems: Problems) -> Listing | None:
-    """The list a file holds, None where it can't be read."""
+    """The list a file holds, None where it can't be read or is empty."""
     top = _read(path, shown, problems, empty_is_fine=True)
     if top is None or isinstance(top, Listing):
         return top
@@ -63,109 +99,201 @@ def inside(folder: Path, path: Path) -> bool:
     return path.resolve().is_relative_to(folder.resolve())
 
 
-def _read(path: Path, shown: str, problems: Problems, empty_is_fine: bool = False) -> Any:
-    text = _text(path, shown, problems)
-    if text is None:
-        return None
+class _Refused(Exception):
+    """The whole file can't be read."""
+
+    def __init__(self, place: Place, wrong: str, right: str) -> None:
+        self.place, self.wrong, self.right = place, wrong, right
+        super().__init__(wrong)
+
+
+def _read(path: Path, shown: str, problems: Problems, empty_is_fine: bool) -> Any:
     try:
-        node = yaml.compose(text, Loader=_LOADER)
+        text = _text(path, shown)
+        problems.remember(shown, lines_of(text))
+        if not _is_plain(text, shown, problems):
+            return None
+        top = _Builder(shown, problems, yaml.parse(text, Loader=_LOADER)).document()
+    except _Refused as refused:
+        problems.add(refused.place, refused.wrong, refused.right)
+        return None
     except yaml.YAMLError as bad:
-        mark = getattr(bad, "problem_mark", None) or getattr(bad, "context_mark", None)
-        place = Place(shown, mark.line + 1, mark.column + 1) if mark else Place(shown, 1)
-        problems.add(place, _in_plain_words(bad), say("check colons, dashes and how far in each line begins; quote text that holds `: ` or begins with a sign"))
+        problems.add(_where(bad, shown), *_in_plain_words(bad))
         return None
-    except RecursionError:
-        problems.add(Place(shown, 1), say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST))
-        return None
-    if node is None:
-        if not empty_is_fine:
-            problems.add(Place(shown, 1), say("the file is empty"), say("`seatbook start FOLDER` shows what belongs in it"))
-        return None
-    return _Taker(shown, problems).taken(node, 0)
+    if top is None and not empty_is_fine:
+        problems.add(Place(shown, 1), say("the file is empty"), say("`seatbook start FOLDER` shows what belongs in it"))
+    return top
 
 
-def _text(path: Path, shown: str, problems: Problems) -> str | None:
+def _text(path: Path, shown: str) -> str:
     top = Place(shown, 1)
     try:
+        if not path.is_file():
+            raise _Refused(top, say("this is no file"), say("a plain text file of this name"))
         if path.stat().st_size > BIGGEST:
-            problems.add(top, say("the file is too big"), say("a plant file has at most {count} MB", count=BIGGEST // 1_000_000))
-            return None
+            raise _Refused(top, say("the file is too big"), say("a plant file has at most {count} MB", count=BIGGEST // 1_000_000))
         data = path.read_bytes()
     except OSError:
-        problems.add(top, say("the file cannot be read"), say("is it a plain file, and may it be read?"))
-        return None
+        raise _Refused(top, say("the file cannot be read"), say("is it a plain file, and may it be read?")) from None
     try:
-        text = data.decode("utf-8-sig")
+        return data.decode("utf-8-sig")
     except UnicodeDecodeError as bad:
         line = data[: bad.start].count(b"\n") + 1
-        problems.add(Place(shown, line), say("this is no UTF-8 text"), say("save the file as UTF-8"))
-        return None
-    for number, line_text in enumerate(text.splitlines(), 1):
-        if "\t" in line_text[: len(line_text) - len(line_text.lstrip())]:
-            problems.add(Place(shown, number), say("a tab at the beginning of the line"), say("spaces; YAML takes no tabs there"))
-            return None
-        odd = next((i for i, c in enumerate(line_text) if not c.isprintable() and c != "\t"), None)
-        if odd is not None:
-            problems.add(Place(shown, number, odd + 1), say("a character that is no text"), say("plain text; is this the right file?"))
-            return None
-    return text
+        raise _Refused(Place(shown, line), say("this is no UTF-8 text"), say("save the file as UTF-8")) from None
 
 
-class _Taker:
-    """Turns composed nodes into words, trees and listings; remembers the nodes it met, since an alias is a node met twice."""
+def _is_plain(text: str, shown: str, problems: Problems) -> bool:
+    """Whether every character is one that can be seen. The parser never gets the text else: it says little of what it met."""
+    plain = True
+    for number, line in enumerate(lines_of(text), 1):
+        if line.isprintable():
+            continue
+        plain = False
+        column, odd = next((column, c) for column, c in enumerate(line, 1) if not c.isprintable())
+        wrong, right = say("a character that is no text"), say("plain text; is this the right file?")
+        if odd == "\t":
+            wrong, right = say("a tab"), say("spaces; a tab looks different in every editor")
+        elif odd == "\u00a0":
+            wrong, right = say("a no-break space"), say("an ordinary space")
+        problems.add(Place(shown, number, column), wrong, right)
+    return plain
 
-    def __init__(self, shown: str, problems: Problems) -> None:
-        self.shown, self.problems = shown, problems
-        self.met: set[int] = set()
 
-    def taken(self, node: Any, depth: int) -> Any:
-        place = Place(self.shown, node.start_mark.line + 1, node.start_mark.column + 1)
-        if id(node) in self.met:
-            self.problems.add(place, say("anchors and aliases are not read"), say("`usual`, `like` and `unit` keep one from repeating oneself"))
-            return Word("", place)
-        self.met.add(id(node))
+class _Builder:
+    """Makes words, trees and listings of a file's events."""
+
+    def __init__(self, shown: str, problems: Problems, events: Iterator[Any]) -> None:
+        self.shown, self.problems, self.events = shown, problems, events
+
+    def document(self) -> Any:
+        """What the one document of the file holds; None where it is empty."""
+        top, started = None, False
+        for event in self.events:
+            if isinstance(event, yaml.DocumentStartEvent):
+                if started:
+                    raise _Refused(
+                        self._place(event), say("the file holds more than one document"), say("one document; a file each for the others")
+                    )
+                if event.version or event.tags:
+                    raise _Refused(self._place(event), say("a line that begins with % is not read"), say("leave it out"))
+                started = True
+            elif isinstance(event, yaml.NodeEvent):
+                empty = isinstance(event, yaml.ScalarEvent) and _is_nothing(event)
+                top = None if empty else self._node(event, 0)
+        return top
+
+    def _node(self, event: Any, depth: int) -> Any:
+        place = self._place(event)
         if depth > DEEPEST:
-            self.problems.add(place, say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST))
-            return Word("", place)
-        if isinstance(node, yaml.ScalarNode):
-            if not node.tag.startswith("tag:yaml.org,2002:"):
-                self.problems.add(place, say("the tag {tag} is not read", tag=node.tag), say("plain text"))
-            return Word(node.value, place)
-        if isinstance(node, yaml.SequenceNode):
-            listing = Listing(self.taken(one, depth + 1) for one in node.value)
-            listing.place = place
-            return listing
-        return self._mapping(node, depth, place)
+            raise _Refused(place, say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST))
+        if event.anchor:
+            self.problems.add(place, say("anchors and aliases are not read"), _not_repeating())
+        if getattr(event, "tag", None):
+            self.problems.add(place, say("the tag {tag} is not read", tag=event.tag), say("leave it out: the key says what its value is"))
+        if isinstance(event, yaml.MappingStartEvent):
+            return self._mapping(place, depth)
+        if isinstance(event, yaml.SequenceStartEvent):
+            return self._listing(place, depth)
+        return self._word(event, place)
 
-    def _mapping(self, node: Any, depth: int, place: Place) -> Tree:
-        tree = Tree()
-        tree.place = place
-        for key, value in node.value:
-            at = Place(self.shown, key.start_mark.line + 1, key.start_mark.column + 1)
-            if not isinstance(key, yaml.ScalarNode):
-                self.problems.add(at, say("a key that is no word"), say("`key: value`"))
-            elif key.value == "<<":
-                self.problems.add(at, say("merge keys are not read"), say("`usual`, `like` and `unit` keep one from repeating oneself"), 2)
-            elif key.value in tree:
-                first = next(k for k in tree if k == key.value)
-                right = say("the other is in line {line}; keep one", line=first.place.line)
-                self.problems.add(at, say("`{key}` is there twice", key=key.value), right, len(key.value))
-            else:
-                self._keep(tree, Word(key.value, at), value, depth)
+    def _mapping(self, place: Place, depth: int) -> Tree:
+        tree = Tree(place)
+        for event in self.events:
+            if isinstance(event, yaml.MappingEndEvent):
+                break
+            key = self._node(event, depth + 1)
+            after = next(self.events)
+            value = self._node(after, depth + 1)
+            if isinstance(event, yaml.ScalarEvent) and self._may_stand(key, tree, event):
+                self._keep(tree, key, value, after)
+            elif not isinstance(event, (yaml.ScalarEvent, yaml.AliasEvent)):
+                self.problems.add(key.place, say("a key that is no word"), say("`key: value`"))
         return tree
 
-    def _keep(self, tree: Tree, key: Word, value: Any, depth: int) -> None:
-        taken = self.taken(value, depth + 1)
-        if isinstance(taken, Word) and taken == "" and getattr(value, "style", None) is None:
-            self.problems.add(key.place, say("`{key}` says nothing", key=key), say("give it a value, or leave the key out"), len(key))
-            return
-        tree[key] = taken
+    def _may_stand(self, key: Word, tree: Tree, event: Any) -> bool:
+        first = tree.key(key)
+        if key == "<<" and event.implicit[0]:
+            self.problems.add(key.place, say("merge keys are not read"), _not_repeating(), key.length)
+        elif not key.strip():
+            self.problems.add(key.place, say("a value without a key"), say("`key: value`"))
+        elif first is not None:
+            right = say("the other is in line {line}; keep one", line=first.place.line)
+            self.problems.add(key.place, say("`{key}` is there twice", key=key), right, key.length)
+        else:
+            return True
+        return False
+
+    def _keep(self, tree: Tree, key: Word, value: Any, event: Any) -> None:
+        if isinstance(event, yaml.AliasEvent):
+            tree.refused.add(str(key))
+        elif isinstance(event, yaml.ScalarEvent) and _is_nothing(event):
+            tree.refused.add(str(key))
+            self.problems.add(key.place, say("`{key}` says nothing", key=key), say("give it a value, or leave the key out"), key.length)
+        else:
+            tree.put(key, value)
+
+    def _listing(self, place: Place, depth: int) -> Listing:
+        listing = Listing(place)
+        for event in self.events:
+            if isinstance(event, yaml.SequenceEndEvent):
+                break
+            entry = self._node(event, depth + 1)
+            if isinstance(event, yaml.ScalarEvent) and _is_nothing(event):
+                self.problems.add(entry.place, say("an entry of this list says nothing"), say("give it a value, or leave it out"))
+            elif not isinstance(event, yaml.AliasEvent):
+                listing.append(entry)
+        return listing
+
+    def _word(self, event: Any, place: Place) -> Word:
+        one_line = event.start_mark.line == event.end_mark.line
+        return Word(getattr(event, "value", ""), place, event.end_mark.column + 1 if one_line else place.column + 1)
+
+    def _place(self, event: Any) -> Place:
+        return Place(self.shown, event.start_mark.line + 1, event.start_mark.column + 1)
 
 
-def _in_plain_words(bad: yaml.YAMLError) -> str:
-    said = str(getattr(bad, "problem", None) or bad).strip()
-    if "anchor" in said or "alias" in said:
-        return say("anchors and aliases are not read")
-    if "another document" in said or "expected a single document" in said or "document" in said:
-        return say("the file holds more than one document")
-    return say("this is no YAML: {what}", what=said[:200])
+def _is_nothing(event: Any) -> bool:
+    return bool(event.implicit[0]) and event.value in _NOTHING
+
+
+def _not_repeating() -> str:
+    return say("write it out; `usual`, `like` and `unit` keep one from repeating oneself")
+
+
+def _where(bad: yaml.YAMLError, shown: str) -> Place:
+    """Where the trouble begins: of a quote never closed, the quote, since the parser only notices at the end of the file."""
+    scanning = str(getattr(bad, "context", "") or "").startswith("while scanning")
+    first, second = ("context_mark", "problem_mark") if scanning else ("problem_mark", "context_mark")
+    mark = getattr(bad, first, None) or getattr(bad, second, None)
+    return Place(shown, mark.line + 1, mark.column + 1) if mark else Place(shown, 1)
+
+
+def _in_plain_words(bad: yaml.YAMLError) -> tuple[str, str]:
+    """What the parser found, and what to do about it, for someone who knows no parser."""
+    said = str(getattr(bad, "problem", None) or bad)
+    quoted = "quoted scalar" in str(getattr(bad, "context", ""))
+    if " not allowed" in said and "mapping values" in said:
+        return say("a colon where none can stand"), say(
+            "one `key: value` a line, in line with its neighbours; quotes around text that holds `: `"
+        )
+    if "sequence entries" in said:
+        return say("a dash where none can stand"), say("`- ` begins a line of a list; quotes around text that begins with `- `")
+    if "expected key" in said or "block end" in said or "'-' indicator" in said:
+        return say("this does not belong to what stands above it"), say(
+            "every line of a mapping or list begins at the same column; nothing follows a closing quote or bracket"
+        )
+    if quoted:
+        return say("a quote is opened and not closed, or holds a backslash"), say("a quote at both ends; within double quotes no backslash")
+    if "':'" in said:
+        return say("a line that has no colon"), say("`key: value`")
+    if "cannot start any token" in said:
+        return say("a value begins with a sign that YAML keeps for itself"), say("quotes around the value")
+    if "', ' or" in said or "',' or" in said or "node content" in said:
+        return say("a bracket or brace is not closed, or a comma is too many or missing"), say("[one, two] or {key: value, key: value}")
+    if "document" in said:
+        return say("the file holds more than one document"), say("one document; a file each for the others")
+    if "nesting" in said:
+        return say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST)
+    return say("this cannot be read as YAML"), say(
+        "quotes around text that begins with a sign; check colons, dashes and how far in each line begins"
+    )

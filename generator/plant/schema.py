@@ -1,0 +1,39 @@
+"""A JSON Schema of a kind of file, for an editor: meanings, examples, patterns, closed lists, no unknown keys."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from pydantic import BaseModel
+
+DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+def json_schema(model: type[BaseModel]) -> dict[str, Any]:
+    """The schema of a kind of file. The reader is stricter: it also knows units, calendars and names."""
+    made = model.model_json_schema(by_alias=True, mode="validation")
+    return {"$schema": DIALECT, **_for_an_editor(made)}
+
+
+def _for_an_editor(node: Any, names: bool = False) -> Any:
+    """Without titles, which only repeat the key, and without null, since a key with nothing after it is refused.
+
+    `names` says that the keys of this mapping are names of the plant's, so that a field called title stays.
+    """
+    if isinstance(node, list):
+        return [_for_an_editor(one) for one in node]
+    if not isinstance(node, dict):
+        return node
+    if names:
+        return {key: _for_an_editor(value) for key, value in node.items()}
+    kept = {key: _for_an_editor(value, key in ("properties", "$defs")) for key, value in node.items() if not _idle(key, node)}
+    choices = [one for one in kept.get("anyOf", ()) if one != {"type": "null"}]
+    if len(choices) == 1 and "anyOf" in kept:
+        kept = {**choices[0], **{key: value for key, value in kept.items() if key != "anyOf"}}
+    elif choices:
+        kept["anyOf"] = choices
+    return kept
+
+
+def _idle(key: str, node: dict[str, Any]) -> bool:
+    return key == "title" or (key == "default" and node["default"] is None)
