@@ -12,7 +12,6 @@ from pydantic import BaseModel, Tag, ValidationError
 from generator.plant.problems import Problems, nearest
 from generator.plant.read import Listing, Tree, Word
 from generator.say import say
-from generator.value import Place
 
 M = TypeVar("M", bound=BaseModel)
 
@@ -101,30 +100,31 @@ def _tell(tree: Tree, spot: _Spot, error: Any, problems: Problems) -> None:
         _tell_kind(tree, spot, error["ctx"], problems)
     elif kind in ("quantity", "shape"):
         rights = dict.fromkeys(one["ctx"]["right"] for one in (error, *error.get("also", ())))
-        _add(problems, _place(tree, spot.path), _at(tree, spot.path), error["ctx"]["wrong"], _either(list(rights)))
+        _add(problems, _what(tree, spot.path), error["ctx"]["wrong"], _either(list(rights)))
     else:
         key = last if isinstance(last, str) else say("entry {number} of the list", number=last + 1)
-        _add(problems, _place(tree, spot.path), _at(tree, spot.path), say("`{key}` has the wrong shape", key=key), _shape(kind))
+        _add(problems, _what(tree, spot.path), say("`{key}` has the wrong shape", key=key), _shape(kind))
 
 
 def _tell_missing(tree: Tree, spot: _Spot, key: str, problems: Problems) -> None:
     above = _at(tree, spot.path[:-1])
-    if isinstance(above, Tree) and key in above.refused:
+    known = _known(spot.owner)
+    misspelt = isinstance(above, Tree) and any(nearest(word, known) == key for word in above if word not in known)
+    if isinstance(above, Tree) and (key in above.refused or misspelt):
         return
     field = _field(spot.owner, key)
     right = say("give `{key}`", key=key)
     if field is not None and field.examples:
         right = say("`{key}: {example}` ({meaning})", key=key, example=field.examples[0], meaning=field.description)
-    problems.add(_place(tree, spot.path[:-1]), say("`{key}` is missing here", key=key), right)
+    _add(problems, _what(tree, spot.path[:-1]), say("`{key}` is missing here", key=key), right)
 
 
 def _tell_unknown(tree: Tree, spot: _Spot, key: str, problems: Problems) -> None:
-    known = [field.alias or name for name, field in spot.owner.model_fields.items()]
+    known = _known(spot.owner)
     near = nearest(key, known)
     right = say("nearest known: `{key}`", key=near) if near else say("known here: {keys}", keys=", ".join(known))
     above = _at(tree, spot.path[:-1])
-    word = above.key(key) if isinstance(above, Tree) else None
-    _add(problems, word.place if word else _place(tree, spot.path), word, say("no key `{key}` belongs here", key=key[:60]), right)
+    _add(problems, above.key(key), say("no key `{key}` belongs here", key=key[:60]), right)
 
 
 def _tell_kind(tree: Tree, spot: _Spot, context: Any, problems: Problems) -> None:
@@ -132,15 +132,13 @@ def _tell_kind(tree: Tree, spot: _Spot, context: Any, problems: Problems) -> Non
     kind = node.under("kind") if isinstance(node, Tree) else None
     known = str(context.get("expected_tags", "")).replace("'", "")
     if not isinstance(node, Tree):
-        _add(problems, _place(tree, spot.path), node, say("a mapping belongs here"), say("`kind: ...` and its fields, further in"))
-    elif not isinstance(kind, Word):
-        if "kind" not in node.refused:
-            right = say("one of: {words}", words=known) if known else say("`kind: ...`, as in the examples")
-            problems.add(_place(tree, spot.path), say("`{key}` is missing here", key="kind"), right)
-    else:
+        _add(problems, _what(tree, spot.path), say("a mapping belongs here"), say("`kind: ...` and its fields, further in"))
+    elif isinstance(kind, Word):
         near = nearest(kind, known.split(", "))
         right = say("nearest known: {name}; one of: {words}", name=near, words=known) if near else say("one of: {words}", words=known)
-        _add(problems, kind.place, kind, say("no kind {name} belongs here", name=kind[:60] or "''"), right)
+        _add(problems, kind, say("no kind {name} belongs here", name=kind[:60] or "''"), right)
+    elif "kind" not in node.refused:
+        _add(problems, _what(tree, spot.path), say("`{key}` is missing here", key="kind"), say("one of: {words}", words=known))
 
 
 def _shape(kind: str) -> str:
@@ -153,8 +151,8 @@ def _either(rights: list[str]) -> str:
     return say("{one}; or {other}", one=rights[0], other=_either(rights[1:])) if len(rights) > 1 else rights[0]
 
 
-def _add(problems: Problems, place: Place, word: Any, wrong: str, right: str) -> None:
-    problems.add(place, wrong, right, word.length if isinstance(word, Word) else 1)
+def _add(problems: Problems, what: Any, wrong: str, right: str) -> None:
+    problems.add(what.place, wrong, right, what.length if isinstance(what, Word) else 1)
 
 
 def _at(tree: Any, path: Iterable[Any]) -> Any:
@@ -169,14 +167,18 @@ def _at(tree: Any, path: Iterable[Any]) -> Any:
     return node
 
 
-def _place(tree: Tree, path: tuple[Any, ...]) -> Place:
-    """Of a word or a list its own place; of a mapping the key it stands under, since that is what one looks for."""
+def _what(tree: Tree, path: tuple[Any, ...]) -> Any:
+    """What to point at: a word itself; of a mapping or list the key it stands under, since that is what one looks for."""
     node, above = _at(tree, path), _at(tree, path[:-1])
     key = above.key(path[-1]) if path and isinstance(above, Tree) else None
     if key is not None and not isinstance(node, Word):
-        return key.place
-    return node.place if node is not None else tree.place
+        return key
+    return tree if node is None else node
 
 
-def _field(model: type[BaseModel], key: Any) -> Any:
+def _known(model: type[BaseModel]) -> list[str]:
+    return [field.alias or name for name, field in model.model_fields.items()]
+
+
+def _field(model: type[BaseModel], key: str) -> Any:
     return next((field for name, field in model.model_fields.items() if (field.alias or name) == key), None)

@@ -30,8 +30,8 @@ _BARE = ["number", "string"]
 def Quantity(unit: str, low: float = -ANY, high: float = ANY) -> Any:
     """A number with a unit of this kind ("" for a bare number); low and high, in this unit, are what can be believed."""
     if not unit:
-        return _Kind(lambda word: grammar.quantity(word, unit, low, high), {"type": _BARE, "description": "a bare number"})
-    hint = {"description": f"a number and a unit: {', '.join(units_for(measures(unit)))}", "pattern": f"^{NUMBER} ?{_spelt(unit)}$"}
+        return _Kind(lambda word: grammar.quantity(word, unit, low, high), {"type": _BARE, "hint": "a bare number"})
+    hint = {"hint": f"a number and a unit: {', '.join(units_for(measures(unit)))}", "pattern": f"^{NUMBER} ?{_spelt(unit)}$"}
     return _Kind(lambda word: grammar.quantity(word, unit, low, high), {"type": "string", **hint})
 
 
@@ -40,7 +40,7 @@ def BandOf(unit: str, low: float = -ANY, high: float = ANY, single: bool = False
     """Limits, least and most; one figure alone only where `single`."""
     one = f"{NUMBER} ?{_spelt(unit)}"
     two = f"{NUMBER}( ?{_spelt(unit)})? to {one}"
-    hint = {"description": f"least and most: 8 to 9 {unit}", "pattern": f"^({two}|{one})$" if single else f"^{two}$"}
+    hint = {"hint": f"least and most: 8 to 9 {unit}", "pattern": f"^({two}|{one})$" if single else f"^{two}$"}
     return _Kind(lambda word: grammar.band(word, unit, low, high, single), {"type": "string", **hint})
 
 
@@ -49,7 +49,7 @@ def Count(low: int, high: int) -> Any:
     """A bare whole number."""
     hint = {
         "type": ["integer", "string"],
-        "description": f"a whole number from {low} to {high}",
+        "hint": f"a whole number from {low} to {high}",
         "minimum": low,
         "maximum": high,
         "pattern": "^[0-9]+$",
@@ -60,7 +60,7 @@ def Count(low: int, high: int) -> Any:
 @cache
 def Ratio() -> Any:
     """A taper, `1:12`; the content is the 12."""
-    return _Kind(grammar.ratio, {"type": "string", "description": 'a taper, in quotes: "1:12"', "pattern": "^1 ?: ?[0-9]+(\\.[0-9]+)?$"})
+    return _Kind(grammar.ratio, {"type": "string", "hint": 'a taper, in quotes: "1:12"', "pattern": "^1 ?: ?[0-9]+(\\.[0-9]+)?$"})
 
 
 @cache
@@ -68,7 +68,7 @@ def ScaleOf(scale: str, low: float = 0, high: float = 1e6) -> Any:
     """A figure on a scale: 22 HRC, VG 150, NLGI 2."""
     hint = {
         "type": "string",
-        "description": f"a figure of {scale}: {SCALES[scale]}",
+        "hint": f"a figure of {scale}: {SCALES[scale]}",
         "pattern": f"^(ISO )?({scale} ?[0-9.]+|[0-9.]+ ?{scale})$",
     }
     return _Kind(lambda word: grammar.scale(word, scale, low, high), hint)
@@ -77,15 +77,13 @@ def ScaleOf(scale: str, low: float = 0, high: float = 1e6) -> Any:
 @cache
 def Percent() -> Any:
     """A share with its sign."""
-    return _Kind(
-        grammar.percent, {"type": "string", "description": "a share with its sign: 70 %", "pattern": f"^{NUMBER} ?(%|percent|per cent)$"}
-    )
+    return _Kind(grammar.percent, {"type": "string", "hint": "a share with its sign: 70 %", "pattern": f"^{NUMBER} ?(%|percent|per cent)$"})
 
 
 @cache
 def Date() -> Any:
     """A calendar day; the content is its ISO text."""
-    return _Kind(grammar.day, {"type": "string", "description": "a day: 2026-03-12", "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"})
+    return _Kind(grammar.day, {"type": "string", "hint": "a day: 2026-03-12", "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"})
 
 
 @cache
@@ -93,7 +91,7 @@ def Direction() -> Any:
     """A direction across the shaft, in degrees clockwise from 12."""
     hint = "across the shaft, 12 is up: 5 o'clock, or 130 deg clockwise from 12"
     return _Kind(
-        grammar.direction, {"type": "string", "description": hint, "pattern": f"^([0-9]+(:[0-9]+)? ?o['’]clock|{NUMBER} ?{_spelt('deg')})$"}
+        grammar.direction, {"type": "string", "hint": hint, "pattern": f"^([0-9]+(:[0-9]+)? ?o['’]clock|{NUMBER} ?{_spelt('deg')})$"}
     )
 
 
@@ -104,7 +102,7 @@ def ThreadSize() -> Any:
         thread,
         {
             "type": "string",
-            "description": "a thread: M65x2, M16, 2.360-18 or 5/8-11",
+            "hint": "a thread: M65x2, M16, 2.360-18 or 5/8-11",
             "pattern": "^([Mm] ?[0-9.]+( ?[xX×] ?[0-9.]+)?|[#0-9./ -]+)$",
         },
     )
@@ -172,7 +170,9 @@ class _Kind:
 def _spelt(unit: str) -> str:
     """Every way the units of this kind are written, as a pattern."""
     spellings = [spelling for one in units_for(measures(unit)) for spelling in (one, *UNITS[one][2])]
-    return "(" + "|".join(re.escape(spelling) for spelling in sorted(spellings, key=len, reverse=True)) + ")"
+    return (
+        "(" + "|".join(re.sub(r"([.*+?^$(){}|/\[\]\\])", r"\\\1", spelling) for spelling in sorted(spellings, key=len, reverse=True)) + ")"
+    )
 
 
 def _short(text: str) -> str:

@@ -32,6 +32,9 @@ def _for_an_editor(node: Any, names: bool = False) -> Any:
         kept = {**choices[0], **{key: value for key, value in kept.items() if key != "anyOf"}}
     elif choices:
         kept["anyOf"] = choices
+    hint = kept.pop("hint", None)
+    if hint:
+        kept["description"] = f"{kept['description']}; {hint}" if "description" in kept else hint
     return kept
 
 

@@ -20,20 +20,20 @@ class Pull(Part):
 
 
 class Weight(Part):
-    kind: Name = needed("the kind of load", "weight")
+    kind: Annotated[Any, OneOf("weight")] = needed("the kind of load", "weight")
     at: Length = At
     mass: Mass = needed("what it weighs", "180 kg")
 
 
 class BeltStrands(Part):
-    kind: Name = needed("the kind of load", "belt strands")
+    kind: Annotated[Any, OneOf("belt strands")] = needed("the kind of load", "belt strands")
     at: Length = At
     tight: Pull = needed("the tight strand", "{pull: 9.5 kN, toward: 9 o'clock}")
     slack: Pull = needed("the slack strand", "{pull: 4.2 kN, toward: 8 o'clock}")
 
 
 class BeltWrap(Part):
-    kind: Name = needed("the kind of load", "belt wrap")
+    kind: Annotated[Any, OneOf("belt wrap")] = needed("the kind of load", "belt wrap")
     at: Length = At
     pull: Force = needed("the pull of the belt on each side", "4.2 kN")
     wrap: Angle = needed("the angle the belt lies on the pulley", "40 deg")
@@ -41,7 +41,7 @@ class BeltWrap(Part):
 
 
 class BeltDrive(Part):
-    kind: Name = needed("the kind of load", "belt drive")
+    kind: Annotated[Any, OneOf("belt drive")] = needed("the kind of load", "belt drive")
     at: Length = At
     power: Power = needed("the power taken", "7.5 kW")
     pulley: Diameter = needed("pitch diameter of the pulley on this shaft", "280 mm")
@@ -51,7 +51,7 @@ class BeltDrive(Part):
 
 
 class Chain(Part):
-    kind: Name = needed("the kind of load", "chain")
+    kind: Annotated[Any, OneOf("chain")] = needed("the kind of load", "chain")
     at: Length = At
     power: Power = needed("the power taken", "7.5 kW")
     teeth: Whole = needed("teeth of the sprocket on this shaft", "38")
@@ -61,7 +61,7 @@ class Chain(Part):
 
 
 class Gear(Part):
-    kind: Name = needed("the kind of load", "gear")
+    kind: Annotated[Any, OneOf("gear")] = needed("the kind of load", "gear")
     at: Length = At
     power: Power = needed("the power taken", "15 kW")
     pitch_diameter: Diameter = needed("pitch diameter of the gear on this shaft", "200 mm")
@@ -72,34 +72,34 @@ class Gear(Part):
 
 
 class Thrust(Part):
-    kind: Name = needed("the kind of load", "thrust")
+    kind: Annotated[Any, OneOf("thrust")] = needed("the kind of load", "thrust")
     at: Length = At
     force: Force = needed("the force along the shaft", "0.4 kN")
     toward: Name = needed("the end it pushes toward, or `either end`", "far end")
 
 
 class SideForce(Part):
-    kind: Name = needed("the kind of load", "side force")
+    kind: Annotated[Any, OneOf("side force")] = needed("the kind of load", "side force")
     at: Length = At
     force: Force = needed("the force across the shaft", "1.2 kN")
     toward: Clock = needed("which way it pushes", "6 o'clock")
 
 
 class Unbalance(Part):
-    kind: Name = needed("the kind of load", "unbalance")
+    kind: Annotated[Any, OneOf("unbalance")] = needed("the kind of load", "unbalance")
     at: Length = At
     mass: Mass = needed("mass of the rotor", "120 kg")
     grade: Annotated[Value, Quantity("mm/s", low=0, high=4000)] = needed("balance quality planned for in service", "16 mm/s")
 
 
 class TurningMoment(Part):
-    kind: Name = needed("the kind of load", "torque")
+    kind: Annotated[Any, OneOf("torque")] = needed("the kind of load", "torque")
     at: Length = At
     torque: Torque = needed("the torque taken or given here", "240 N.m")
 
 
 class StatedReaction(Part):
-    kind: Name = needed("the kind of load", "stated reaction")
+    kind: Annotated[Any, OneOf("stated reaction")] = needed("the kind of load", "stated reaction")
     at: Name = needed("the position it acts at", "A")
     force: Force = needed("the reaction across the shaft as stated, on the housing", "4.2 kN")
     toward: Clock = needed("which way it pushes the housing", "6 o'clock")
