@@ -10,7 +10,7 @@ from typing import Any
 from generator.method import REQUIRED, Method, fields, label_of, meaning, row_of, words_of
 from generator.plant.quantities import BadQuantity, parse_number
 from generator.say import say
-from generator.show import text, unit_text
+from generator.show import unit_text, with_unit
 from generator.value import Entered, Place, Results, Rows, Value, Withheld
 
 
@@ -108,11 +108,16 @@ def as_text(given: Any) -> str:
         if isinstance(value, Withheld):
             lines.append(f"{name}: {say('withheld')}: {value.why}")
         elif isinstance(value, Rows):
-            lines += [f"{name} {number}: " + ", ".join(f"{n} {text(v)}" for n, v in row.items()) for number, row in enumerate(value, 1)]
+            lines += [f"{name} {number}: " + ", ".join(f"{n} {_exact(v)}" for n, v in row.items()) for number, row in enumerate(value, 1)]
         else:
-            lines.append(f"{name} = {text(value)}")
+            lines.append(f"{name} = {_exact(value)}")
             remarks += value.remarks
     return "\n".join(lines + [f"  {remark}" for remark in dict.fromkeys(remarks)])
+
+
+def _exact(value: Value) -> str:
+    """Number and unit with seven figures: what is worked out by hand is compared, not set."""
+    return value.content if isinstance(value.content, str) else with_unit(f"{value.content:.7g}", value.unit)
 
 
 def _plain(value: Any) -> tuple[Any, list[str], str | None]:

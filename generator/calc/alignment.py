@@ -1,7 +1,7 @@
 """How seats and feet lie: misalignment between two supports, flatness under a foot, shims."""
 
 from math import atan, ceil, degrees, hypot
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from generator.method import Is, method
 from generator.value import Citation
@@ -33,3 +33,19 @@ def shim_correction(
     """Shims under a low support
     Full-foot shims, four leaves at most, under every bolt alike."""
     return round(ceil(round(low / stock, 6)) * stock, 6)
+
+
+class TakeUp(NamedTuple):
+    left: Annotated[float, Is("travel left", "l", "mm")]
+    reserve: Annotated[float, Is("reserve to be kept", "r", "mm")]
+
+
+@method(r"l = L - u, \quad r = c\,L", Citation("arithmetic of a travel", "", "", "derived"))
+def take_up_left(
+    travel: Annotated[float, Is("travel of the take-up", "L", "mm", 1, 10_000)],
+    used: Annotated[float, Is("travel used", "u", "mm", 0, 10_000)],
+    reserve: Annotated[float, Is("share kept in reserve", "c", "", 0, 1)],
+) -> TakeUp:
+    """Travel a take-up has left
+    Less than the reserve: shorten the belt or chain before it slips."""
+    return TakeUp(travel - used, reserve * travel)
