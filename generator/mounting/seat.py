@@ -8,7 +8,13 @@ from typing import Any
 
 from generator.calc.fits import reading_at_20_degrees, seat_fit, seat_form_and_finish, shaft_limit_rounding, shaft_readings
 from generator.mounting.bench import Bench, worded
-from generator.mounting.chains.fits import bearing_bore_tolerance, cold_finished_bar, in_inches, iso_tolerance_limits, standard_tolerance_grade
+from generator.mounting.chains.fits import (
+    bearing_bore_tolerance,
+    cold_finished_bar,
+    in_inches,
+    iso_tolerance_limits,
+    standard_tolerance_grade,
+)
 from generator.mounting.rules import ruled
 from generator.mounting.sheet import Line
 from generator.say import say
