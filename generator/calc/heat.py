@@ -2,7 +2,8 @@
 
 from typing import Annotated, Literal, NamedTuple
 
-from generator.method import Is, method
+from generator.method import Is, Refused, method
+from generator.say import say
 from generator.value import Citation
 
 
@@ -40,3 +41,23 @@ def float_available(
     needed = margin * abs(growth) + setting_error
     spare = there - needed
     return Float(needed, spare, "enough" if spare >= -1e-9 else "too little")
+
+
+@method(r"L = \left| x_2 - x_1 \right|", Citation("plane geometry", "", "", "derived"))
+def distance(
+    one: Annotated[float, Is("place of one", "x_1", "mm", 0, 1_000_000)],
+    other: Annotated[float, Is("place of the other", "x_2", "mm", 0, 1_000_000)],
+) -> Annotated[float, Is("distance along the shaft", "L", "mm")]:
+    """Distance of two places along a shaft"""
+    return abs(other - one)
+
+
+@method(r"f = \frac{w - B}{2}", Citation("plane geometry", "", "", "derived"))
+def free_room(
+    wide: Annotated[float, Is("room in the housing along the shaft", "w", "mm", 0, 2000)],
+    width: Annotated[float, Is("width of the outer ring", "B", "mm", 0, 2000)],
+) -> Annotated[float, Is("float each way of a ring set in the middle", "f", "mm")]:
+    """Float of a ring that is loose in its housing, set in the middle"""
+    if width > wide:
+        raise Refused(say("the ring is wider than its room"))
+    return (wide - width) / 2
