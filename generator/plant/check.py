@@ -138,7 +138,8 @@ def _tell_kind(tree: Tree, spot: _Spot, context: Any, problems: Problems) -> Non
         right = say("nearest known: {name}; one of: {words}", name=near, words=known) if near else say("one of: {words}", words=known)
         _add(problems, kind, say("no kind {name} belongs here", name=kind[:60] or "''"), right)
     elif "kind" not in node.refused:
-        _add(problems, _what(tree, spot.path), say("`{key}` is missing here", key="kind"), say("one of: {words}", words=known))
+        right = say("one of: {words}", words=known) if known else say("`kind: ...` and its fields")
+        _add(problems, _what(tree, spot.path), say("`{key}` is missing here", key="kind"), right)
 
 
 def _shape(kind: str) -> str:

@@ -8,7 +8,7 @@ from datetime import date
 from generator.plant.problems import nearest
 from generator.plant.read import Word
 from generator.say import say
-from generator.units import UnitMismatch, convert, measures, spellings, unit_named, units_for
+from generator.units import UNITS, UnitMismatch, convert, measures, spellings, unit_named, units_for
 from generator.value import Band, Entered, Value
 
 LONGEST = 80
@@ -17,9 +17,11 @@ ANY = 1e12
 _ONE = re.compile(rf"({NUMBER}) ?(.*)")
 _TWO = re.compile(rf"({NUMBER}) ?(.*?) to ({NUMBER}) ?(.*)")
 _THOUSANDS = re.compile(r"[0-9][,'_ ][0-9]{3}(?![0-9/])|[0-9],[0-9]")
+_ONE_SIGN = re.compile("[¼½¾⅐-⅟]")
 _CLOCK = re.compile(r"([0-9]{1,2})(?::([0-9]{2}))? ?o['’]clock")
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _RATIO = re.compile(r"1 ?: ?([0-9]{1,3}(?:\.[0-9]+)?)")
+_FIGURE = r"(?:0|[1-9][0-9]*)(?:\.[0-9]+)?"
 # how a figure of each scale is written
 SCALES = {"HRC": "22 HRC", "VG": "VG 150", "NLGI": "NLGI 2"}
 
@@ -32,18 +34,21 @@ class BadQuantity(ValueError):
         super().__init__(f"{wrong}; {right}")
 
 
-def parse_number(text: str) -> tuple[float, str]:
-    """Number and unit ("" for a bare number) of one quantity: `60 mm`, `2 15/16 in`, `2-15/16"`, `-20 degC`. Raises BadQuantity."""
+def parse_number(text: str, wanted: str = "") -> tuple[float, str]:
+    """Number and unit ("" for a bare number) of one quantity: `60 mm`, `2 15/16 in`, `2-15/16"`, `-20 degC`. Raises BadQuantity.
+
+    `wanted` is a unit of the kind that belongs here, so that a misspelt unit is compared with those that fit.
+    """
     text = _tidy(text)
     found = _ONE.fullmatch(text)
     if not found:
         raise BadQuantity(say("{text} is no quantity", text=text or "''"), say("a number and a unit, as 60 mm or 2 15/16 in"))
-    return _number(found.group(1)), _unit(found.group(2), text)
+    return _number(found.group(1)), _unit(found.group(2), text, wanted)
 
 
 def quantity(word: Word, unit: str, low: float = -ANY, high: float = ANY) -> Value:
     """A quantity of the kind the unit measures ("" for a bare number); low and high, in that unit, are what can be believed."""
-    number, given = parse_number(word)
+    number, given = parse_number(word, unit)
     must_fit(word, given, unit)
     must_be_believed(word, convert(number, given, unit), unit, low, high)
     return Value(number, given, Entered(str(word), word.place))
@@ -61,8 +66,8 @@ def band(word: Word, unit: str, low: float = -ANY, high: float = ANY, single: bo
         one = quantity(word, unit, low, high)
         return Band(one, one)
     first, between, second, after = found.groups()
-    given = _unit(after, text)
-    lower_unit = _unit(between, text) if between else given
+    given = _unit(after, text, unit)
+    lower_unit = _unit(between, text, unit) if between else given
     lower, upper = _number(first), _number(second)
     for number, one_unit in ((lower, lower_unit), (upper, given)):
         must_fit(word, one_unit, unit)
@@ -108,9 +113,6 @@ def scale(word: Word, name: str, low: float, high: float) -> Value:
     return Value(number, name, Entered(str(word), word.place))
 
 
-_FIGURE = r"(?:0|[1-9][0-9]*)(?:\.[0-9]+)?"
-
-
 def percent(word: Word) -> Value:
     """A share with its sign, `70 %`. Raises BadQuantity."""
     number, unit = parse_number(word)
@@ -146,6 +148,11 @@ def direction(word: Word) -> Value:
             say("{text} is no direction", text=text), say("from 1 to 12 o'clock, or in degrees clockwise from 12, as 130 deg")
         )
     return quantity(word, "deg", 0, 360)
+
+
+def spelt(unit: str) -> list[str]:
+    """Every way the units of this kind are written."""
+    return [spelling for one in units_for(measures(unit)) for spelling in (one, *UNITS[one][2])]
 
 
 def must_fit(word: str, given: str, unit: str) -> None:
@@ -186,6 +193,8 @@ def _tidy(text: str) -> str:
             say("{text} has a comma or a mark for thousands in its number", text=text),
             say("a point for decimals, nothing for thousands: 60.5 mm, 1200 mm"),
         )
+    if _ONE_SIGN.search(text):
+        raise BadQuantity(say("{text} has a fraction in one sign", text=text), say("the fraction written out, as 2 1/2 in"))
     if text.startswith(("−", "–")):
         raise BadQuantity(
             say("{text} begins with a dash that is no minus", text=text), say("the plain minus: -{rest}", rest=text[1:].strip())
@@ -204,7 +213,7 @@ def _number(text: str) -> float:
     return sign * (float(whole or 0) + top / bottom)
 
 
-def _unit(text: str, whole: str) -> str:
+def _unit(text: str, whole: str, wanted: str) -> str:
     if not text:
         return ""
     known = unit_named(text)
@@ -214,6 +223,11 @@ def _unit(text: str, whole: str) -> str:
         raise BadQuantity(say("{text} has a power of ten in its number", text=whole), say("the number written out"))
     if re.search(r"(?:^|[ /+*x-])[0-9.]", text):
         raise BadQuantity(say("{text} holds more than one number", text=whole), say("one number and one unit, as 60 mm or 2 15/16 in"))
-    near = nearest(text, spellings())
-    right = say("nearest known: {unit}", unit=near) if near else say("a unit as mm, in, N.m, kN, degC")
-    raise BadQuantity(say("{unit} is no unit that is known", unit=text), right)
+    # of so few letters every guess is as near, and a guess may be a thousand times off
+    near = nearest(text, spelt(wanted) if wanted else spellings()) if len(text) > 2 else None
+    right = say("a unit as mm, in, N.m, kN, degC")
+    if wanted:
+        right = say("units that fit: {units}", units=", ".join(units_for(measures(wanted))))
+    raise BadQuantity(
+        say("{unit} is no unit that is known", unit=text), say("nearest known: {unit}; {right}", unit=near, right=right) if near else right
+    )

@@ -16,7 +16,7 @@ from generator.plant.problems import nearest
 from generator.plant.read import Word
 from generator.plant.threads import thread, thread_of
 from generator.say import say
-from generator.units import UNITS, measures, units_for
+from generator.units import measures, units_for
 
 __all__ = [
     "BadQuantity", "BandOf", "Count", "Date", "Direction", "OneOf", "Percent", "Quantity", "Ratio", "ScaleOf", "Text", "ThreadSize",
@@ -169,9 +169,10 @@ class _Kind:
 
 def _spelt(unit: str) -> str:
     """Every way the units of this kind are written, as a pattern."""
-    spellings = [spelling for one in units_for(measures(unit)) for spelling in (one, *UNITS[one][2])]
     return (
-        "(" + "|".join(re.sub(r"([.*+?^$(){}|/\[\]\\])", r"\\\1", spelling) for spelling in sorted(spellings, key=len, reverse=True)) + ")"
+        "("
+        + "|".join(re.sub(r"([.*+?^$(){}|/\[\]\\])", r"\\\1", spelling) for spelling in sorted(grammar.spelt(unit), key=len, reverse=True))
+        + ")"
     )
 
 
