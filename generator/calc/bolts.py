@@ -169,3 +169,37 @@ def polymer_housing_bolt(
     """Clamp force a polymer housing allows, without metal sleeves in its holes
     Polymer creeps: half of the clamp is taken as lost, and no holding against slip is counted on."""
     return allowed * area
+
+
+@method(r"T = \min(T_1, T_2)", Citation("the lower of two limits", "", "", "derived"))
+def lower_of_two(
+    one: Annotated[float, Is("one limit", "T_1", "N.m", 0, 1_000_000)],
+    other: Annotated[float, Is("the other limit", "T_2", "N.m", 0, 1_000_000)],
+) -> Annotated[float, Is("the limit that governs", "T", "N.m")]:
+    """Of two limits of a torque, the lower
+    Where the maker's figure is a ceiling, the computed torque below it governs and both are shown."""
+    return min(one, other)
+
+
+@method(r"r = w - d", Citation("plane geometry", "", "", "derived"))
+def slot_room(
+    slot: Annotated[float, Is("slot along the shaft", "w", "mm", 0, 500)],
+    bolt: Annotated[float, Is("bolt", "d", "mm", 1, 100)],
+) -> Annotated[float, Is("room of the bolt in its slot", "r", "mm")]:
+    """Room of a bolt in its slot along the shaft
+    With the housing drawn toward the nut first, all of it is there for the travel away from the nut."""
+    return slot - bolt
+
+
+class Window(NamedTuple):
+    least: Annotated[float, Is("least setting the wrench may be used at", r"T_1", "N.m")]
+    most: Annotated[float, Is("greatest setting", r"T_2", "N.m")]
+
+
+@method(r"T_1 = \max(T_a, 0.2\,T_b), \quad T_2 = T_b", Citation("ISO 6789-1", "2017", "20 to 100 % of the greatest value", "from memory"))
+def wrench_window(
+    lowest: Annotated[float, Is("lowest mark of the wrench", "T_a", "N.m", 0, 100_000)],
+    highest: Annotated[float, Is("highest mark", "T_b", "N.m", 0, 100_000)],
+) -> Window:
+    """Where on its scale a torque wrench may be used"""
+    return Window(max(lowest, 0.2 * highest), highest)

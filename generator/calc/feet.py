@@ -1,6 +1,6 @@
 """What bolts hold: a foot against slipping and lifting, a thread against stripping."""
 
-from math import pi, tan
+from math import cos, pi, sin, tan
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
@@ -114,6 +114,18 @@ def load_on_base(
     direction: Annotated[float, Is("its direction, clockwise from up", r"\varphi", "deg", 0, 360)],
 ) -> Sides:
     """A load resolved onto the base of a housing that stands upright"""
-    from math import cos, sin
-
     return Sides(-force * cos(rad(direction)), force * abs(sin(rad(direction))))
+
+
+class Breaking(NamedTuple):
+    force: Annotated[float, Is("breaking load of the bolt", "F", "N")]
+    shear: Annotated[float, Is("shear strength of the bolt", r"\tau_e", "MPa")]
+
+
+@method(r"F = R_m A_s, \quad \tau_e = 0.62\,R_m", Citation("VDI 2230 Part 1", "2015", "5.5.5", "from memory"))
+def bolt_breaking_load(
+    tensile: Annotated[float, Is("tensile strength", "R_m", "MPa", 100, 2000)],
+    area: Annotated[float, Is("stress area", "A_s", "mm2", 1, 10_000)],
+) -> Breaking:
+    """Breaking load of a bolt, and the shear strength of its thread"""
+    return Breaking(tensile * area, 0.62 * tensile)

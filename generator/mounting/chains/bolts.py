@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from typing import Annotated, Any, Literal, NamedTuple
 
-from generator.calc.bolts import bolt_force_from_torque, bolt_force_nut_factor, bolt_preload_90pct, bolt_torque_friction_split, bolt_torque_nut_factor, thread_stress_area
+from generator.calc.bolts import (
+    bolt_force_from_torque,
+    bolt_force_nut_factor,
+    bolt_preload_90pct,
+    bolt_torque_friction_split,
+    bolt_torque_nut_factor,
+    thread_stress_area,
+)
 from generator.method import Is, chain
 from generator.tables.look_ups import bolt_class, friction, head_and_hole, thread_figures
 from generator.value import Citation, Results, Value, Withheld

@@ -1,0 +1,172 @@
+"""Housing bolts: the torque, what limits it, what it is set with, and the clamp that is left."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from generator.calc.bolts import bolt_bearing_pressure, bolt_torque_friction_split, lower_of_two, polymer_housing_bolt, slot_room
+from generator.housings import style_of
+from generator.mounting.bench import Bench, worded
+from generator.mounting.chains.bolts import bolt_friction, bolt_torques
+from generator.mounting.documents import candidates, instructed
+from generator.mounting.foot import foot_lines, tapped_lines
+from generator.mounting.sheet import Line
+from generator.mounting.wrench import wrench_lines
+from generator.plant.model.document import BoltFigures
+from generator.say import say
+from generator.tables.look_ups import head_and_hole, pressure_limit, thread_figures
+from generator.value import Band, Citation, Known, LookedUp, Need, Value, Withheld
+
+WASHERS = {5: (1.0, 10), 6: (1.6, 12), 8: (1.6, 16), 10: (2.0, 20), 12: (2.5, 24), 14: (2.5, 28), 16: (3.0, 30), 18: (3.0, 34), 20: (3.0, 37), 22: (3.0, 39), 24: (4.0, 44)}
+
+
+@dataclass(frozen=True)
+class Bolt:
+    """The bolts of a position as they are meant: thread, count, class, surface, state of the thread, what lies under the head."""
+
+    thread: Value
+    count: Value
+    strength_class: Known
+    surface: Value
+    state: Value
+    diameter: Known
+    under: Any
+
+
+def bolt_of(bench: Bench) -> Bolt | None:
+    """The bolts of the housing, None for a housing without."""
+    housing, typed, fastener = bench.position.housing, bench.position.typed.bolts, bench.position.bolt
+    if housing is None or housing.typed.bolts is None:
+        return None
+    size = housing.typed.bolts.size
+    class_ = (typed and typed.class_) or (fastener and fastener.typed.class_)
+    surface = (typed and typed.surface) or (fastener and fastener.typed.surface)
+    state = typed.thread if typed else None
+    unknown = Value("not known", "", LookedUp(None, say("a surface that is not typed may be any")))
+    supplied = Value("as supplied", "", LookedUp(None, say("a state that is not typed is as supplied")))
+    file = bench.position.place.file
+    strength: Known = worded(class_) if class_ else Withheld(say("the class of the bolts is not typed"), (Need("entry", file, 'bolts: {class: "8.8"}'),))
+    diameter, _ = thread_figures(size)
+    return Bolt(size, housing.typed.bolts.count, strength, worded(surface) if surface else unknown, worded(state) if state else supplied, diameter, typed.under_head if typed else None)
+
+
+def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
+    """The lines of the bolts group."""
+    bolt = bolt_of(bench)
+    housing = bench.position.housing
+    if bolt is None or housing is None:
+        return
+    yield Line("bolt_count", "bolts", say("Bolts"), bolt.count)
+    yield Line("bolt_thread", "bolts", say("Thread of the bolts"), bolt.thread)
+    yield Line("bolt_class", "bolts", say("Class of the bolts"), bolt.strength_class)
+    polymer = str(housing.typed.body.material) == "polymer"
+    limits = () if polymer else tuple(_limits(bench, bolt))
+    torque = _governing(bench, bolt, polymer, limits)
+    yield Line("bolt_torque", "bolts", say("Torque of the housing bolts"), torque, by_hand=True, beside=tuple((line.name, line.value) for line in limits if line.key.startswith("torque_by")), note=_how(bolt))
+    yield from (line for line in limits if not line.key.startswith("torque_by"))
+    settings = tuple(wrench_lines(bench, torque))
+    yield from settings
+    setting = next((line.value for line in settings if line.key == "bolt_setting"), torque)
+    yield from foot_lines(bench, bolt, setting if isinstance(setting, Value) else torque, polymer)
+    if style_of(housing.typed.style).tapped:
+        yield from tapped_lines(bench, bolt)
+    yield from _slot(bench, so_far)
+    yield from _cap(bench)
+
+
+def _how(bolt: Bolt) -> str:
+    return say("{count} x {thread}, thread {state}.", count=f"{bolt.count.content:g}", thread=bolt.thread.content, state=say(str(bolt.state.content)))
+
+
+def _governing(bench: Bench, bolt: Bolt, polymer: bool, limits: tuple[Line, ...]) -> Known:
+    """The maker's figure; a ceiling of the maker's lets a lower computed torque govern; else the lowest computed one; never a computed one on polymer."""
+    maker = _maker(bench, bolt)
+    computed = _lowest([line.value for line in limits if line.key.startswith("torque_by")])
+    if isinstance(maker, Band):
+        return maker
+    if isinstance(maker, Value):
+        return maker if polymer or not isinstance(computed, Value) else _lowest([maker, computed])
+    if polymer:
+        return maker
+    return computed
+
+
+def _maker(bench: Bench, bolt: Bolt) -> Known:
+    """The maker's torque where it is for this bolt, class and state."""
+    given: Any = bench.maker("base_torque", say("torque of the housing bolts"))
+    if not isinstance(given, BoltFigures):
+        return given  # type: ignore[no-any-return]
+    row = next(row for row in candidates(bench.plant, bench.position, "base_torque") if row.unfit is None)
+    need = Need("document", str(row.document.typed.maker), say("torque of the housing bolts for {thread}, {class_}, {state}", thread=bolt.thread.content, class_=getattr(bolt.strength_class, "content", "?"), state=bolt.state.content))
+    for wanted, here in ((given.bolt.content if given.bolt else None, bolt.thread.content), (given.class_, getattr(bolt.strength_class, "content", None)), (given.state, bolt.state.content)):
+        if wanted is not None and str(wanted) != str(here):
+            return Withheld(say("{document} gives the torque for {wanted}, not {here}", document=row.document.name, wanted=wanted, here=here), (need,))
+    most = instructed(given.most, row)
+    return Band(instructed(given.least, row), most) if given.least is not None else most  # type: ignore[no-any-return]
+
+
+def _limits(bench: Bench, bolt: Bolt) -> Iterator[Line]:
+    """The torque by both ways and by the pressure under the head, and that pressure itself."""
+    share = Value(0.75, "", LookedUp(None, say("share of the proof strength for bolts that are used again")))
+    both = bolt_torques.of(thread=bolt.thread, strength_class=bolt.strength_class, surface=bolt.surface, state=bolt.state, nut_factor_area=share)
+    yield Line("torque_by_factor", "bolts", say("by the nut factor"), both.by_nut_factor)
+    yield Line("torque_by_friction", "bolts", say("by friction split"), both.by_friction)
+    yield Line("bolt_preload", "bolts", say("Preload at 90 % of yield"), both.preload)
+    yield from _pressure(bench, bolt, both.preload)
+
+
+def _pressure(bench: Bench, bolt: Bolt, preload: Known) -> Iterator[Line]:
+    if not isinstance(bolt.diameter, Value) or bolt.under is None or bolt.under.on is None or not isinstance(preload, Value):
+        return
+    head, hole = head_and_hole(bolt.diameter)
+    sizes = bench.position.housing.typed.bolts  # type: ignore[union-attr]
+    thickness, outside = _washer(bolt)
+    slot = sizes.slot.along if sizes.slot else None
+    found = bolt_bearing_pressure.of(clamp=preload, head=head, hole=None if slot else (sizes.hole or hole), slot=slot, washer_thickness=thickness, washer_outside=outside)
+    limit = pressure_limit(worded(bolt.under.on))
+    yield Line("head_pressure", "bolts", say("Pressure under the head at that preload"), found.pressure)
+    yield Line("head_pressure_limit", "bolts", say("Pressure that may be under it"), limit)
+    allowed = polymer_housing_bolt.of(allowed=limit, area=found.area)
+    mu = bolt_friction.of(surface=bolt.surface, state=bolt.state)
+    _, pitch = thread_figures(bolt.thread)
+    torque = bolt_torque_friction_split.of(preload=allowed, diameter=bolt.diameter, pitch=pitch, thread_friction=mu.mu_low, head_friction=mu.mu_low, head=head, hole=hole)
+    yield Line("torque_by_pressure", "bolts", say("by the pressure under the head"), torque)
+
+
+def _washer(bolt: Bolt) -> tuple[Value | None, Value | None]:
+    if str(bolt.under.washer) not in ("hard", "wide") or not isinstance(bolt.diameter, Value):
+        return None, None
+    known = WASHERS.get(round(bolt.diameter.content))
+    if known is None:
+        return None, None
+    source = LookedUp(Citation("ISO 7089", "2000", "washers of 200 HV and harder"), say("plain washers"), (("bolt", str(bolt.thread.content)),))
+    return Value(known[0], "mm", source), Value(float(known[1]), "mm", source)
+
+
+def _lowest(found: list[Known]) -> Known:
+    values = [value for value in found if isinstance(value, Value)]
+    if not values:
+        return next((value for value in found if isinstance(value, Withheld)), Withheld(say("no torque can be computed")))
+    lowest = values[0]
+    for other in values[1:]:
+        lowest = lower_of_two.of(one=lowest, other=other)
+    return lowest
+
+
+def _slot(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
+    """Room of the bolts in their slots along the shaft, against the travel of the housing."""
+    sizes = bench.position.housing.typed.bolts  # type: ignore[union-attr]
+    travel = so_far.get("nut_travel")
+    diameter, _ = thread_figures(sizes.size)
+    if sizes.slot is None or travel is None:
+        return
+    yield Line("slot_room", "bolts", say("Room of the bolt along its slot"), slot_room.of(slot=sizes.slot.along, bolt=diameter))
+
+
+def _cap(bench: Bench) -> Iterator[Line]:
+    housing = bench.position.housing
+    if housing is not None and housing.typed.cap_bolts is not None:
+        yield Line("cap_torque", "bolts", say("Torque of the cap bolts"), bench.maker("cap_torque", say("torque of the cap bolts")), by_hand=True, note=say("Cross-wise; cap and base are a matched pair."))
+

@@ -1,0 +1,93 @@
+"""What the bolts hold: clamp left after scatter, the foot against slipping and lifting, a tapped hole against stripping."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from generator.calc.bolts import thread_stress_area, tightening_scatter
+from generator.calc.feet import bolt_breaking_load, foot_lift_off, foot_slip, load_on_base, tapped_hole, thread_engagement
+from generator.housings import style_of
+from generator.mounting.bench import Bench, worded
+from generator.mounting.chains.bolts import bolt_strength_class, clamp_of_torque
+from generator.mounting.loads import stated_reaction
+from generator.mounting.sheet import Line
+from generator.say import say
+from generator.tables.look_ups import shear_strength, strip_factor, thread_figures
+from generator.value import Band, Known, LookedUp, Need, Value, Withheld
+
+if TYPE_CHECKING:
+    from generator.mounting.bolts import Bolt
+
+
+def foot_lines(bench: Bench, bolt: Bolt, torque: Known, polymer: bool) -> Iterator[Line]:
+    """Clamp left, and what the foot may carry under the stated reaction."""
+    if polymer:
+        creeping = Withheld(say("a polymer foot creeps: its clamp is not counted on against slipping"))
+        yield Line("bolt_clamp_least", "bolts", say("Least clamp left in a bolt"), creeping)
+        return
+    set_to = torque.lower if isinstance(torque, Band) else torque
+    clamp = clamp_of_torque.of(thread=bolt.thread, surface=bolt.surface, state=bolt.state, torque=set_to)
+    least = tightening_scatter.of(clamp=clamp.most, scatter=bench.practice("wrench_scatter"), embedding=bench.practice("embedding_loss"))
+    yield Line("bolt_clamp_least", "bolts", say("Least clamp left in a bolt"), least, beside=((say("clamp with the high end of friction"), clamp.aimed),) if isinstance(clamp.aimed, Value) else ())
+    yield from _held(bench, bolt, least)
+
+
+def _held(bench: Bench, bolt: Bolt, clamp: Known) -> Iterator[Line]:
+    housing = bench.position.housing
+    assert housing
+    joint = style_of(housing.typed.style).joint
+    if joint not in ("base", "face"):
+        return
+    reaction = stated_reaction(bench)
+    if reaction is None:
+        held = Withheld(say("no reaction is stated for this position"), (Need("entry", bench.position.place.file, f"loads: {{reaction at {bench.position.letter}: {{kind: stated reaction, at: {bench.position.letter}, ...}}}}"),))
+        yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), held)
+        return
+    shock = str(reaction.shock) == "yes"
+    safety = bench.practice("slip_safety_shock" if shock else "slip_safety")
+    bare = str(bench.position.typed.stands_on) == "bare clean metal"
+    friction = bench.practice("bare_foot_friction" if bare else "foot_friction")
+    if joint == "face":
+        none = Value(0.0, "N", LookedUp(None, say("the load lies across the bolts of a flange")))
+        yield Line("slip_load", "bolts", say("Load across the bolts"), reaction.force)
+        yield Line("slip_allowed", "bolts", say("Load across the bolts that may be carried"), foot_slip.of(bolts=bolt.count, clamp=clamp, down=none, friction=friction, safety=safety))
+        return
+    sides = load_on_base.of(force=reaction.force, direction=reaction.toward)
+    yield Line("slip_load", "bolts", say("Side load on the foot"), sides.side)
+    yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), foot_slip.of(bolts=bolt.count, clamp=clamp, down=sides.down, friction=friction, safety=safety))
+    if housing.typed.foot is not None and isinstance(sides.down, Value):
+        up = replace(sides.down, content=-sides.down.content)
+        lift = foot_lift_off.of(bolts=bolt.count, clamp=clamp, uplift=up, length=housing.typed.foot.length, safety=safety)
+        yield Line("lift_allowed", "bolts", say("Clamp left against lifting"), lift.clamp)
+        yield Line("tip_allowed", "bolts", say("Tipping moment without a gap"), lift.moment)
+
+
+def tapped_lines(bench: Bench, bolt: Bolt) -> Iterator[Line]:
+    """Engagement of a bolt from below in a tapped base, against what it needs; whether it bottoms."""
+    housing, typed = bench.position.housing, bench.position.typed.bolts
+    assert housing
+    file = bench.position.place.file
+    if housing.typed.tapped is None or typed is None or typed.length is None or typed.through is None:
+        yield Line("engagement", "bolts", say("Thread engaged"), Withheld(say("bolt length, what it passes, or the depth of the hole is not typed"), (Need("entry", file, "bolts: {length: 40 mm, through: 20 mm}"),)))
+        return
+    needed = needed_engagement(bolt, housing.typed.tapped.strength)
+    found = tapped_hole.of(length=typed.length, through=typed.through, depth=housing.typed.tapped.depth, needed=needed)
+    yield Line("engagement_needed", "bolts", say("Engagement needed, so that the bolt breaks first"), needed)
+    yield Line("engagement", "bolts", say("Thread engaged"), found.engagement)
+    yield Line("tapped_spare", "bolts", say("Thread left in the hole"), found.spare)
+    yield Line("engagement_verdict", "bolts", say("Bolt in its tapped hole"), found.verdict)
+
+
+def needed_engagement(bolt: Bolt, grade: object) -> Known:
+    """The engagement at which the bolt breaks before a thread strips."""
+    if grade is None:
+        return Withheld(say("the material of the tapped hole is not typed"), (Need("entry", "library/housings.yml", "tapped: {strength: GJL-200}"),))
+    diameter, pitch = thread_figures(bolt.thread)
+    strength = bolt_strength_class.of(strength_class=bolt.strength_class, diameter=diameter)
+    area = thread_stress_area.of(diameter=diameter, pitch=pitch)
+    breaking = bolt_breaking_load.of(tensile=strength.tensile, area=area.area)
+    factor = strip_factor(diameter) if isinstance(diameter, Value) else diameter
+    found = thread_engagement.of(diameter=diameter, pitch=pitch, force=breaking.force, base_shear=shear_strength(worded(grade)), bolt_shear=breaking.shear, limits_factor=factor)
+    return found.needed  # type: ignore[no-any-return]
