@@ -15,8 +15,8 @@ from generator.plant.model.machine import Machine
 from generator.plant.model.plant import Acceptance
 from generator.plant.model.plant import Plant as PlantTyped
 from generator.plant.plant import Named
-from generator.plant.problems import Problems
-from generator.plant.read import Listing, Tree, inside, read_listing, read_tree
+from generator.plant.problems import Problems, inside
+from generator.plant.read import BIGGEST, Listing, Tree, read_listing, read_tree
 from generator.say import say
 from generator.value import Place
 
@@ -42,7 +42,11 @@ def load(folder: Path, problems: Problems) -> Files:
     """Every YAML file of the folder. The folder must be there; `plant.yml` missing is a problem."""
     files = Files()
     if not (folder / "plant.yml").is_file():
-        problems.add(Place("plant.yml", 1), say("there is no plant.yml in {folder}", folder=folder), say("`seatbook start FOLDER` makes a small plant to begin from"))
+        problems.add(
+            Place("plant.yml", 1),
+            say("there is no plant.yml in {folder}", folder=folder),
+            say("`seatbook start FOLDER` makes a small plant to begin from"),
+        )
         return files
     files.plant = _taken(folder / "plant.yml", folder, PlantTyped, problems, files)
     _accepted(folder, problems, files)
@@ -69,12 +73,22 @@ def _taken(path: Path, folder: Path, model: type[Any], problems: Problems, files
 
 
 def _tree(path: Path, folder: Path, problems: Problems, files: Files) -> Tree | None:
+    shown = _known_file(path, folder, problems, files)
+    return read_tree(path, shown, problems) if shown else None
+
+
+def _known_file(path: Path, folder: Path, problems: Problems, files: Files) -> str | None:
+    """How the file is shown, its digest kept; None where it leads out of the folder."""
     shown = path.relative_to(folder).as_posix()
     if not inside(folder, path):
         problems.add(Place(shown, 1), say("the file leads out of the plant folder"), say("put the file itself here, not a link"))
         return None
-    files.digests[shown] = hashlib.sha256(path.read_bytes()).hexdigest() if path.is_file() else ""
-    return read_tree(path, shown, problems)
+    try:
+        fit = path.is_file() and path.stat().st_size <= BIGGEST
+        files.digests[shown] = hashlib.sha256(path.read_bytes()).hexdigest() if fit else ""
+    except OSError:
+        files.digests[shown] = ""
+    return shown
 
 
 def _library(folder: Path, kind: str, model: type[BaseModel], problems: Problems, files: Files) -> None:
@@ -100,11 +114,14 @@ def _accepted(folder: Path, problems: Problems, files: Files) -> None:
     path = folder / "accepted.yml"
     if not path.is_file():
         return
-    shown = path.relative_to(folder).as_posix()
-    files.digests[shown] = hashlib.sha256(path.read_bytes()).hexdigest()
-    for body in read_listing(path, shown, problems) or Listing():
+    shown = _known_file(path, folder, problems, files)
+    for body in (read_listing(path, shown, problems) if shown else None) or Listing():
         if not isinstance(body, Tree):
-            problems.add(getattr(body, "place", Place(shown, 1)), say("an acceptance is a mapping"), say("`- finding: seal misalignment` and its fields under it"))
+            problems.add(
+                getattr(body, "place", Place("accepted.yml", 1)),
+                say("an acceptance is a mapping"),
+                say("`- finding: seal misalignment` and its fields under it"),
+            )
             continue
         typed = validate(Acceptance, body, problems)
         if typed is not None:
@@ -135,10 +152,16 @@ def _strangers(folder: Path, problems: Problems) -> None:
         if not path.is_file() or any(part.startswith(".") for part in shown.parts) or path in known:
             continue
         if path.suffix == ".yaml":
-            problems.add(Place(shown.as_posix(), 1), say("files here end in .yml"), say("rename it to {name}", name=path.with_suffix(".yml").name))
+            problems.add(
+                Place(shown.as_posix(), 1), say("files here end in .yml"), say("rename it to {name}", name=path.with_suffix(".yml").name)
+            )
         elif path.suffix == ".yml" and shown.parts[0] != "machines" and shown.parts[:2] != ("library", "documents"):
             names = ", ".join(sorted(p.relative_to(folder).as_posix() for p in known))
-            problems.add(Place(shown.as_posix(), 1), say("no file of this name is read"), say("read are: {names}, machines/*.yml, library/documents/*.yml", names=names))
+            problems.add(
+                Place(shown.as_posix(), 1),
+                say("no file of this name is read"),
+                say("read are: {names}, machines/*.yml, library/documents/*.yml", names=names),
+            )
 
 
 def shared_digest(files: Files, of: Mapping[str, str] | None = None) -> str:

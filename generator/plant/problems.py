@@ -59,7 +59,8 @@ class Problems:
     def _read(self, shown: str) -> list[str]:
         path = self.folder / shown
         try:
-            return lines_of(path.read_text(encoding="utf-8-sig", errors="replace")) if path.is_file() else []
+            ours = path.is_file() and inside(self.folder, path)
+            return lines_of(path.read_text(encoding="utf-8-sig", errors="replace")) if ours else []
         except OSError:
             return []
 
@@ -77,6 +78,11 @@ def show_problem(problem: Problem) -> str:
     window = "".join(c if c.isprintable() else "\ufffd" for c in line[cut : cut + _LONGEST_SHOWN])
     mark = " " * (start - cut) + "^" * max(1, min(problem.length, len(window) - (start - cut)))
     return f"{head}\n    {window}\n    {mark}\n{right}"
+
+
+def inside(folder: Path, path: Path) -> bool:
+    """Whether a file really lies in the folder, links followed."""
+    return path.resolve().is_relative_to(folder.resolve())
 
 
 def lines_of(text: str) -> list[str]:

@@ -94,11 +94,6 @@ def read_listing(path: Path, shown: str, problems: Problems) -> Listing | None:
     return None
 
 
-def inside(folder: Path, path: Path) -> bool:
-    """Whether a file really lies in the folder, links followed."""
-    return path.resolve().is_relative_to(folder.resolve())
-
-
 class _Refused(Exception):
     """The whole file can't be read."""
 
@@ -288,10 +283,10 @@ def _in_plain_words(bad: yaml.YAMLError) -> tuple[str, str]:
         return say("a line that has no colon"), say("`key: value`")
     if "cannot start any token" in said:
         return say("a value begins with a sign that YAML keeps for itself"), say("quotes around the value")
-    if "', ' or" in said or "',' or" in said or "node content" in said:
+    if "',' or" in said or "node content" in said:
         return say("a bracket or brace is not closed, or a comma is too many or missing"), say("[one, two] or {key: value, key: value}")
-    if "document" in said:
-        return say("the file holds more than one document"), say("one document; a file each for the others")
+    if "document start" in said:
+        return say("the file goes on after its end"), say("one mapping; nothing after its closing brace, and no line of three points")
     if "nesting" in said:
         return say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST)
     return say("this cannot be read as YAML"), say(

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from generator.plant.problems import Problems, nearest, show_problem
-from generator.plant.read import Listing, Tree, Word, inside, read_listing, read_tree
+from generator.plant.problems import Problems, inside, nearest, show_problem
+from generator.plant.read import Listing, Tree, Word, read_listing, read_tree
 from generator.value import Place
 
 
