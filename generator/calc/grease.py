@@ -1,6 +1,6 @@
 """Grease: how often, how much, how many strokes, and whether this grease may run here."""
 
-from math import ceil, sqrt
+from math import ceil, pi, sqrt
 from typing import Annotated, Literal, NamedTuple
 
 from generator.method import Is, Refused, method
@@ -85,8 +85,6 @@ def initial_fill(
     mass: Annotated[float, Is("mass of the bearing", "m", "kg", 0.01, 5000)],
 ) -> Annotated[float, Is("free volume in the bearing", "V", "cm3")]:
     """Free volume inside a bearing, for its first fill"""
-    from math import pi
-
     volume = pi / 4 * width * (outside**2 - bore**2) / 1000 - mass / 0.0078
     if volume <= 0:
         raise Refused(say("the mass fills the ring: is it right?"))
@@ -172,3 +170,12 @@ def grease_consumption(
     """Grease a position takes in a year"""
     year = grease * 52 / weeks
     return Use(year, 1.1 * year)
+
+
+@method(r"G_{\max} = 0.25\,V\,\rho", None)
+def quarter_of_free_space(
+    volume: Annotated[float, Is("free volume in the bearing", "V", "cm3", 0, 1_000_000)],
+    density: Annotated[float, Is("density of the grease", r"\rho", "g/cm3", 0.5, 2.5)],
+) -> Annotated[float, Is("most grease given at once", r"G_{\max}", "g")]:
+    """Most grease a fast bearing is given at once: a quarter of its free space"""
+    return 0.25 * volume * density

@@ -61,3 +61,13 @@ def free_room(
     if width > wide:
         raise Refused(say("the ring is wider than its room"))
     return (wide - width) / 2
+
+
+@method(r"T = T_a + \Delta T", None)
+def warmer_than(
+    air: Annotated[float, Is("temperature of the air", "T_a", "degC", -90, 200)],
+    over: Annotated[float, Is("warming over it", r"\Delta T", "K", 0, 200)],
+) -> Annotated[float, Is("temperature assumed at the bearing", "T", "degC")]:
+    """Temperature at a bearing where none was measured
+    An assumption that is marked on every number resting on it; a reading replaces it."""
+    return air + over
