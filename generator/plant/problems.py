@@ -68,8 +68,8 @@ class Problems:
 def show_problem(problem: Problem) -> str:
     """A problem as text: place, the line with a mark under it, what is wrong, what would be right."""
     place, line = problem.place, problem.line_text
-    head = f"{place.file}:{place.line}:{place.column}: {problem.wrong}"
-    right = f"  {say('right would be: {right}', right=problem.right)}"
+    head = f"{place.file}:{place.line}:{place.column}: {_one_line(problem.wrong)}"
+    right = f"  {say('right would be: {right}', right=_one_line(problem.right))}"
     if not line.strip():
         return f"{head}\n{right}"
     start = min(max(place.column - 1, 0), len(line))
@@ -78,6 +78,10 @@ def show_problem(problem: Problem) -> str:
     window = "".join(c if c.isprintable() else "\ufffd" for c in line[cut : cut + _LONGEST_SHOWN])
     mark = " " * (start - cut) + "^" * max(1, min(problem.length, len(window) - (start - cut)))
     return f"{head}\n    {window}\n    {mark}\n{right}"
+
+
+def _one_line(text: str) -> str:
+    return " ".join(text.split())
 
 
 def inside(folder: Path, path: Path) -> bool:

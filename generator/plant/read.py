@@ -209,6 +209,8 @@ class _Builder:
         first = tree.key(key)
         if key == "<<" and event.implicit[0]:
             self.problems.add(key.place, say("merge keys are not read"), _not_repeating(), key.length)
+        elif "\n" in key:
+            self.problems.add(key.place, say("a key of more than one line"), say("`key: value`"))
         elif not key.strip():
             self.problems.add(key.place, say("a value without a key"), say("`key: value`"))
         elif first is not None:
@@ -241,7 +243,12 @@ class _Builder:
 
     def _word(self, event: Any, place: Place) -> Word:
         one_line = event.start_mark.line == event.end_mark.line
-        return Word(getattr(event, "value", ""), place, event.end_mark.column + 1 if one_line else place.column + 1)
+        text = getattr(event, "value", "")
+        if not text.replace("\n", "").isprintable():
+            # double quotes let one write characters that were refused as themselves
+            self.problems.add(place, say("a character that is no text"), say("plain text, without a backslash"))
+            text = ""
+        return Word(text, place, event.end_mark.column + 1 if one_line else place.column + 1)
 
     def _place(self, event: Any) -> Place:
         return Place(self.shown, event.start_mark.line + 1, event.start_mark.column + 1)
@@ -268,9 +275,7 @@ def _in_plain_words(bad: yaml.YAMLError) -> tuple[str, str]:
     said = str(getattr(bad, "problem", None) or bad)
     quoted = "quoted scalar" in str(getattr(bad, "context", ""))
     if " not allowed" in said and "mapping values" in said:
-        return say("a colon where none can stand"), say(
-            "one `key: value` a line, in line with its neighbours; quotes around text that holds `: `"
-        )
+        return say("a colon where none can stand"), say("one `key: value` a line, in line; quotes around text that holds `: `")
     if "sequence entries" in said:
         return say("a dash where none can stand"), say("`- ` begins a line of a list; quotes around text that begins with `- `")
     if "expected key" in said or "block end" in said or "'-' indicator" in said:
@@ -289,6 +294,4 @@ def _in_plain_words(bad: yaml.YAMLError) -> tuple[str, str]:
         return say("the file goes on after its end"), say("one mapping; nothing after its closing brace, and no line of three points")
     if "nesting" in said:
         return say("nested too deep"), say("no plant file needs more than {count} levels", count=DEEPEST)
-    return say("this cannot be read as YAML"), say(
-        "quotes around text that begins with a sign; check colons, dashes and how far in each line begins"
-    )
+    return say("this cannot be read as YAML"), say("check colons, dashes, quotes and how far in each line begins")

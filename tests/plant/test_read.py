@@ -65,7 +65,6 @@ def test_a_byte_order_mark_and_dos_line_ends_are_fine(tmp_path: Path) -> None:
         ("- a\n", "1:1 the file holds no mapping"),
         ("a\n", "1:1 the file holds no mapping"),
         ("%YAML 1.2\n---\na: x\n", "1:1 a line that begins with % is not read"),
-        ("[" * 2000, "1:1001 nested too deep"),
         ("a: " + "[" * 40 + "]" * 40 + "\n", "1:34 nested too deep"),
     ],
 )
@@ -74,8 +73,23 @@ def test_a_file_that_is_no_plant_file_is_refused(tmp_path: Path, text: str | byt
     assert (tree, problems) == (None, [problem])
 
 
+@pytest.mark.parametrize("typed", ['"\\e[2J"', '"a\\0"', '"60\\_mm"', '"\\t"'])
+def test_a_character_that_is_no_text_cannot_be_written_another_way(tmp_path: Path, typed: str) -> None:
+    assert read(tmp_path, f"note: {typed}\n")[1] == ["1:7 a character that is no text"]
+
+
+def test_a_text_of_several_lines_is_one_word_and_a_key_is_not(tmp_path: Path) -> None:
+    assert read(tmp_path, "note: |\n  mind the tray\n  key at the gate\n") == ({"note": "mind the tray\nkey at the gate\n"}, [])
+    assert read(tmp_path, "? |\n  one\n  two\n: x\n")[1] == ["1:3 a key of more than one line"]
+
+
 def test_every_line_with_a_tab_is_named_in_one_run(tmp_path: Path) -> None:
     assert read(tmp_path, "a:\tx\nb: y\nc:\tz\n")[1] == ["1:3 a tab", "3:3 a tab"]
+
+
+def test_a_file_of_brackets_is_refused_and_breaks_nothing(tmp_path: Path) -> None:
+    tree, (problem,) = read(tmp_path, "[" * 20_000)
+    assert tree is None and problem.endswith(" nested too deep")
 
 
 def test_thirty_levels_are_read(tmp_path: Path) -> None:
