@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from generator.mounting.bench import Bench
+from generator.mounting.sheet import Sheet
+from generator.plant.plant import Machine, Plant, Shaft
 from generator.value import Place, Ruled, Value
 
 
@@ -31,3 +33,11 @@ def covers(bench: Bench, where: object) -> bool:
     return all(getattr(where, key) is None or str(getattr(where, key)) == found for key, found in here.items())
 
 
+
+
+def ruled_at(plant: Plant, machine: Machine, shaft: Shaft, sheet: Sheet, key: str) -> Value | None:
+    """The same for a sheet that is done."""
+    from generator.locking import locking_of
+
+    locking = locking_of(sheet.position)
+    return ruled(Bench(plant, machine, shaft, sheet.position, locking.WORD if locking else "", sheet.order), key)
