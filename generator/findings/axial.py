@@ -10,7 +10,7 @@ from generator.findings.facts import number, place_of, said
 from generator.mounting.axial import anchor_of, growth, physically_fixed
 from generator.mounting.practice import practice
 from generator.mounting.rules import ruled_at
-from generator.mounting.sheet import MachineSheets, Sheet, ShaftSheet
+from generator.mounting.sheet import MachineSheets, ShaftSheet, Sheet
 from generator.plant.plant import Plant
 from generator.say import say
 from generator.value import Place, Value

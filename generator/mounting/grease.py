@@ -16,11 +16,11 @@ from generator.calc.grease import (
     initial_fill,
     interval_in_weeks,
     quarter_of_free_space,
-    round_period,
     shot_split,
     speed_limit,
 )
 from generator.calc.heat import warmer_than
+from generator.calc.schedule import round_period
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.grease import grease_factors, thickener_compatibility, thickener_temperature
 from generator.mounting.sheet import Line
