@@ -11,7 +11,7 @@ from math import ceil, floor, log10
 
 from generator.say import say
 from generator.units import convert, measures
-from generator.value import Band, Entered, Instructed, Known, Value, Withheld
+from generator.value import Band, Computed, Entered, Instructed, Known, Value, Withheld
 
 SPACE = "\u00a0"
 MINUS = "\u2212"
@@ -28,7 +28,8 @@ _WRITTEN = {
 }  # fmt: skip
 _INCH = frozenset({"in", "ft", "lbf", "lbf.ft", "lbf.in", "psi", "ksi", "lb", "oz", "degF", "hp", "in/s", "in2", "in3"})
 # digits after the point where significant figures would not do: micrometers read thousandths, screws are set in tenths
-_DECIMALS = {"in": 4, "um": 0, "%": 0, "rpm": 0, "hour": 0, "week": 0, "day": 0, "stroke": 0, "HRC": 0, "": -1}
+_DECIMALS = {"in": 4, "rpm": 0, "hour": 0, "day": 0}
+_WHOLE_WHERE_WHOLE = ("", "%", "week", "HRC", "um", "VG", "NLGI", "mm/s", "hour/day", "day/week")
 
 
 @dataclass(frozen=True)
@@ -50,7 +51,7 @@ def shown(value: Known, first: str = "metric") -> Shown:
         return _band(value, first)
     if isinstance(value.content, str):
         return Shown(value.content)
-    unit = first_unit(value, first)
+    unit = _handy(value, first_unit(value, first))
     main = text(value, unit)
     beside = _BESIDE.get(unit, "")
     return Shown(main, text(value, beside) if beside else "", unit=unit_text(unit))
@@ -84,6 +85,13 @@ def first_unit(value: Value, first: str) -> str:
     return _BESIDE[value.unit]
 
 
+def _handy(value: Value, unit: str) -> str:
+    """Computed forces of ten kilonewtons and more in kilonewtons: a reader takes in three figures, not six."""
+    if unit == "N" and isinstance(value.reason, Computed) and abs(value.content) >= 10_000:
+        return "kN"
+    return unit
+
+
 def figure(number: float, unit: str = "", digits: int | None = None, toward: str = "nearest") -> str:
     """The number alone, rounded: "nearest", "up" or "down". Turns and inches show a fraction where it is exact."""
     if unit == "turn" or (unit == "in" and digits is None):
@@ -99,13 +107,15 @@ def figure(number: float, unit: str = "", digits: int | None = None, toward: str
 
 def decimals(number: float, unit: str) -> int:
     """How many digits after the point a figure of this size and unit carries."""
-    if unit in _DECIMALS and _DECIMALS[unit] >= 0:
+    if unit in _DECIMALS:
         return _DECIMALS[unit]
-    if number == 0:
-        return 0 if unit not in ("mm", "turn") else 1
+    if number == 0 or (unit in _WHOLE_WHERE_WHOLE and abs(number - round(number)) < 1e-6):
+        return 0
     size = floor(log10(abs(number)) + 1e-9)
     if unit == "mm":
-        return 3 if abs(number) < 0.1 else 2 if abs(number) < 10 else 1 if abs(number - round(number, 0)) > 1e-6 else 0
+        return 3 if abs(number) < 0.1 else 2 if abs(number) < 10 else 3 if abs(number - round(number)) > 1e-6 else 0
+    if unit == "um":
+        return 1
     if unit in ("degC", "degF", "K"):
         return 0 if abs(number - round(number)) < 0.05 else 1
     return max(0, 2 - size) if abs(number) < 1e6 else 0

@@ -161,6 +161,15 @@ def torque_rounding(
     return round(setting, 9)
 
 
+@method(r"F_{\mathrm{all}} = p_G\,A", Citation("VDI 2230 Part 1", "2015", "5.5.4, solved for the force", "derived"))
+def force_of_pressure(
+    allowed: Annotated[float, Is("pressure that may be under the head", "p_G", "MPa", 0.1, 3000)],
+    area: Annotated[float, Is("area that carries the head", "A", "mm2", 1, 50_000)],
+) -> Annotated[float, Is("clamp force the face may carry", r"F_{\mathrm{all}}", "N")]:
+    """Clamp force that the face under a head may carry"""
+    return allowed * area
+
+
 @method(r"F_{\mathrm{all}} = p_{\mathrm{all}}\,A", None)
 def polymer_housing_bolt(
     allowed: Annotated[float, Is("pressure the maker allows on the polymer", r"p_{\mathrm{all}}", "MPa", 0.1, 300)],

@@ -28,7 +28,7 @@ def due_date(
 
 
 class Period(NamedTuple):
-    weeks: Annotated[float, Is("weeks between rounds", "w")]
+    weeks: Annotated[float, Is("weeks between rounds", "w", "week")]
     grease: Annotated[float, Is("grease at each", "G_w", "g")]
 
 

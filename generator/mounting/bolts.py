@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from generator.calc.bolts import bolt_bearing_pressure, bolt_torque_friction_split, lower_of_two, polymer_housing_bolt, slot_room
+from generator.calc.bolts import bolt_bearing_pressure, bolt_torque_friction_split, force_of_pressure, lower_of_two, slot_room
 from generator.housings import style_of
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.bolts import bolt_friction, bolt_torques
@@ -118,21 +118,37 @@ def _limits(bench: Bench, bolt: Bolt) -> Iterator[Line]:
 
 
 def _pressure(bench: Bench, bolt: Bolt, preload: Known) -> Iterator[Line]:
-    if not isinstance(bolt.diameter, Value) or bolt.under is None or bolt.under.on is None or not isinstance(preload, Value):
+    """Under the head, on the housing with its slot or hole; under the nut, on the frame with a round hole. The weaker face limits the torque."""
+    housing = bench.position.housing
+    if not isinstance(bolt.diameter, Value) or not isinstance(preload, Value) or housing is None or housing.typed.bolts is None:
         return
     head, hole = head_and_hole(bolt.diameter)
-    sizes = bench.position.housing.typed.bolts  # type: ignore[union-attr]
+    sizes = housing.typed.bolts
+    width = min((sizes.slot.along, sizes.slot.across), key=lambda v: v.content) if sizes.slot else None
+    faces = [("head", say("under the head, on the housing"), None if width else (sizes.hole or hole), width, _body(housing.typed.body))]
+    if bolt.under is not None and bolt.under.on is not None and not style_of(housing.typed.style).tapped:
+        faces.append(("nut", say("under the nut, on the frame"), hole, None, worded(bolt.under.on)))
     thickness, outside = _washer(bolt)
-    slot = sizes.slot.along if sizes.slot else None
-    found = bolt_bearing_pressure.of(clamp=preload, head=head, hole=None if slot else (sizes.hole or hole), slot=slot, washer_thickness=thickness, washer_outside=outside)
-    limit = pressure_limit(worded(bolt.under.on))
-    yield Line("head_pressure", "bolts", say("Pressure under the head at that preload"), found.pressure)
-    yield Line("head_pressure_limit", "bolts", say("Pressure that may be under it"), limit)
-    allowed = polymer_housing_bolt.of(allowed=limit, area=found.area)
     mu = bolt_friction.of(surface=bolt.surface, state=bolt.state)
     _, pitch = thread_figures(bolt.thread)
-    torque = bolt_torque_friction_split.of(preload=allowed, diameter=bolt.diameter, pitch=pitch, thread_friction=mu.mu_low, head_friction=mu.mu_low, head=head, hole=hole)
-    yield Line("torque_by_pressure", "bolts", say("by the pressure under the head"), torque)
+    for key, name, round_hole, slot, material in faces:
+        found = bolt_bearing_pressure.of(clamp=preload, head=head, hole=round_hole, slot=slot, washer_thickness=thickness, washer_outside=outside)
+        limit = pressure_limit(material) if isinstance(material, Value) else material
+        yield Line(f"{key}_pressure", "bolts", say("Pressure {where}, at that preload", where=name), found.pressure)
+        yield Line(f"{key}_pressure_limit", "bolts", say("Pressure that may be {where}", where=name), limit)
+        allowed = force_of_pressure.of(allowed=limit, area=found.area)
+        torque = bolt_torque_friction_split.of(preload=allowed, diameter=bolt.diameter, pitch=pitch, thread_friction=mu.mu_low, head_friction=mu.mu_low, head=head, hole=hole)
+        yield Line(f"torque_by_{key}_pressure", "bolts", say("by the pressure {where}", where=name), torque)
+
+
+def _body(body: Any) -> Known:
+    """What the housing's foot is made of, as the table of pressures names it; a grade that is not typed counts as the weakest of its kind."""
+    if body.strength is not None:
+        return worded(body.strength)
+    weakest = {"grey iron": "GJL-150", "ductile iron": "GJS-400", "steel": "S235", "stainless steel": "1.4401"}.get(str(body.material))
+    if weakest is None:
+        return Withheld(say("no grade is typed for a body of {material}", material=body.material))
+    return Value(weakest, "", worded(body.material).reason, (say("grade of the housing not typed: the weakest is taken"),))
 
 
 def _washer(bolt: Bolt) -> tuple[Value | None, Value | None]:
