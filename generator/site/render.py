@@ -1,0 +1,49 @@
+"""The template engine of our pages: autoescaped, strict about names, gettext from the first template on."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from markupsafe import Markup
+
+from generator.say import catalogue, say
+from generator.show import shown
+
+HERE = Path(__file__).parent
+
+
+@cache
+def environment() -> Environment:
+    """One environment a run."""
+    env = Environment(
+        loader=FileSystemLoader([HERE / "templates", HERE / "pages"]),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        extensions=["jinja2.ext.i18n"],
+    )
+    env.install_gettext_translations(catalogue(), newstyle=False)  # type: ignore[attr-defined]
+    env.filters["slug"] = slug
+    env.globals["shown"] = shown
+    env.globals["job_name"] = job_name
+    return env
+
+
+def rendered(template: str, **facts: Any) -> Markup:
+    """A template filled."""
+    return Markup(environment().get_template(template).render(**facts))
+
+
+def slug(name: object) -> str:
+    """A name as an anchor or part of an address."""
+    return re.sub(r"[^a-z0-9]+", "-", str(name).lower()).strip("-") or "x"
+
+
+def job_name(job: str) -> str:
+    """A job as the crew calls it."""
+    return {"put on": say("putting on"), "take off": say("taking off"), "grease": say("greasing"), "run": say("running")}[job]
