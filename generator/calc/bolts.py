@@ -1,7 +1,7 @@
 """Bolts: preload and torque by two ways, what scatter leaves of the clamp, the pressure under the head, what a wrench can be set to."""
 
 from math import asin, floor, pi, sqrt
-from typing import Annotated, NamedTuple
+from typing import Annotated, Literal, NamedTuple
 
 from generator.method import Is, Refused, method
 from generator.say import say
@@ -17,17 +17,21 @@ class Area(NamedTuple):
 
 
 @method(
-    r"A_s = \frac{\pi}{4} \left( \frac{d_2 + d_3}{2} \right)^2, \quad d_2 = d - 0.649519\,P, \quad d_3 = d - 1.226869\,P",
-    Citation("ISO 898-1", "2013", "clause 9", "from memory"),
+    r"A_s = \begin{cases} \frac{\pi}{4} \left( \frac{d_2 + d_3}{2} \right)^2 & \mathrm{metric} \\"
+    r" \frac{\pi}{4} \left( d - 0.9743\,P \right)^2 & \mathrm{unified} \end{cases},"
+    r" \quad d_2 = d - 0.649519\,P, \quad d_3 = d - 1.226869\,P",
+    Citation("ISO 898-1 for metric, ASME B1.1 for unified threads", "", "clause 9; stress area", "from memory"),
 )
 def thread_stress_area(
     diameter: Annotated[float, Is("major diameter", "d", "mm", 1, 120)],
     pitch: Annotated[float, Is("pitch", "P", "mm", 0.2, 10)],
+    profile: Literal["metric", "unified"] = "metric",
 ) -> Area:
     """Stress area of a thread of 60 degrees
-    Metric and unified threads have the same profile; the area of a unified thread by its own formula differs by less than a thousandth."""
+    The profile is the same, the two standards count its area differently: the unified formula gives 1 to 2 per cent less."""
     d2, d3 = diameter - 0.649519 * pitch, diameter - 1.226869 * pitch
-    return Area(pi / 4 * ((d2 + d3) / 2) ** 2, d2)
+    across = (d2 + d3) / 2 if profile == "metric" else diameter - 0.9743 * pitch
+    return Area(pi / 4 * across**2, d2)
 
 
 @method(r"F = s\,S_p\,A_s, \quad T = \frac{K\,d\,F}{1000}", SHIGLEY)
@@ -39,12 +43,14 @@ def bolt_torque_nut_factor(
     share: Annotated[float, Is("share of the proof strength", "s", "", 0.1, 1)] = 0.75,
 ) -> Annotated[float, Is("tightening torque", "T", "N.m")]:
     """Torque by the nut factor
-    One factor stands for all friction, so it scatters more than the split of friction does. The lowest factor that may apply gives the torque that is not passed."""
+    One factor stands for all friction, so it scatters more than the split of friction does.
+    The lowest factor that may apply gives the torque that is not passed."""
     return nut_factor * diameter * share * proof * area / 1000
 
 
 @method(
-    r"F_M = A_0 \frac{0.9\,R_p}{\sqrt{1 + 3 \left( 1.5\,\frac{d_2}{d_0} \left( \frac{P}{\pi d_2} + 1.155\,\mu_G \right) \right)^2}}, \quad d_0 = \frac{d_2 + d_3}{2}",
+    r"F_M = A_0 \frac{0.9\,R_p}{\sqrt{1 + 3 \left( 1.5\,\frac{d_2}{d_0} \left( \frac{P}{\pi d_2} + 1.155\,\mu_G \right) \right)^2}},"
+    r" \quad A_0 = \frac{\pi d_0^2}{4}, \quad d_0 = \frac{d_2 + d_3}{2}",
     VDI,
 )
 def bolt_preload_90pct(
@@ -82,7 +88,10 @@ def bolt_torque_friction_split(
     return preload * (0.159 * pitch + 0.578 * d2 * thread_friction + head_friction * (head + hole) / 4) / 1000
 
 
-@method(r"F = \frac{1000\,T}{0.159\,P + 0.578\,d_2\,\mu_G + \mu_K \frac{d_w + d_h}{4}}", Citation("ISO 16047, solved for the force", "", "", "derived"))
+@method(
+    r"F = \frac{1000\,T}{0.159\,P + 0.578\,d_2\,\mu_G + \mu_K \frac{d_w + d_h}{4}}",
+    Citation("ISO 16047, solved for the force", "", "", "derived"),
+)
 def bolt_force_from_torque(
     torque: Annotated[float, Is("tightening torque", "T", "N.m", 0, 100_000)],
     diameter: Annotated[float, Is("major diameter", "d", "mm", 3, 100)],
@@ -107,7 +116,9 @@ def bolt_force_nut_factor(
     return 1000 * torque / (nut_factor * diameter)
 
 
-@method(r"F_{\min} = \frac{F_M}{\alpha_A} (1 - f_Z)", Citation("VDI 2230 Part 1", "2015", "Table A8; embedding: common practice", "from memory"))
+@method(
+    r"F_{\min} = \frac{F_M}{\alpha_A} (1 - f_Z)", Citation("VDI 2230 Part 1", "2015", "Table A8; embedding: common practice", "from memory")
+)
 def tightening_scatter(
     clamp: Annotated[float, Is("clamp force aimed at", "F_M", "N", 0, 3_000_000)],
     scatter: Annotated[float, Is("scatter of the tightening", r"\alpha_A", "", 1, 5)],
@@ -123,7 +134,8 @@ class Pressure(NamedTuple):
 
 
 @method(
-    r"p = \frac{F}{A}, \quad A = \frac{\pi}{4}\left(d_a^2 - d_h^2\right), \quad A_{\mathrm{slot}} = \frac{\pi d_a^2}{4} - \frac{d_a^2}{2}\arcsin\frac{w}{d_a} - \frac{w}{2}\sqrt{d_a^2 - w^2},"
+    r"p = \frac{F}{A}, \quad A = \frac{\pi}{4}\left(d_a^2 - d_h^2\right),"
+    r" \quad A_{\mathrm{slot}} = \frac{\pi d_a^2}{4} - \frac{d_a^2}{2}\arcsin\frac{w}{d_a} - \frac{w}{2}\sqrt{d_a^2 - w^2},"
     r" \quad d_a = \min\left(d_W, d_w + 1.6\,h_s\right)",
     Citation("VDI 2230 Part 1; the slot: plane geometry", "2015", "5.5.4", "from memory"),
 )
@@ -136,7 +148,8 @@ def bolt_bearing_pressure(
     washer_outside: Annotated[float, Is("outside of that washer", "d_W", "mm", 0, 200)] = 0.0,
 ) -> Pressure:
     """Pressure under a bolt's head, over a hole or a slot
-    A hard flat washer spreads the head by 1.6 times its thickness at most. Over the limit: a washer or less preload; a torque is never cut in silence."""
+    A hard flat washer spreads the head by 1.6 times its thickness at most.
+    Over the limit: a washer or less preload; a torque is never cut in silence."""
     across = min(washer_outside, head + 1.6 * washer_thickness) if washer_thickness and washer_outside else head
     if max(hole, slot) >= across:
         raise Refused(say("the head falls into its hole; a washer that spans it is needed"))
@@ -190,6 +203,16 @@ def lower_of_two(
     return min(one, other)
 
 
+@method(r"T_{\min} = T\,\frac{F_{\mathrm{need}}}{F_{\min}}", Citation("torque and clamp force are proportional", "", "", "derived"))
+def least_torque(
+    torque: Annotated[float, Is("a torque", "T", "N.m", 0, 100_000)],
+    clamp: Annotated[float, Is("least clamp force it leaves", r"F_{\min}", "N", 1, 3_000_000)],
+    needed: Annotated[float, Is("clamp force needed", r"F_{\mathrm{need}}", "N", 0, 3_000_000)],
+) -> Annotated[float, Is("torque below which too little clamp may be left", r"T_{\min}", "N.m")]:
+    """Least torque that still leaves the clamp that is needed"""
+    return torque * needed / clamp
+
+
 @method(r"r = w - d", Citation("plane geometry", "", "", "derived"))
 def slot_room(
     slot: Annotated[float, Is("slot along the shaft", "w", "mm", 0, 500)],
@@ -212,3 +235,12 @@ def wrench_window(
 ) -> Window:
     """Where on its scale a torque wrench may be used"""
     return Window(max(lowest, 0.2 * highest), highest)
+
+
+@method(r"d_w = 0.95\,s", Citation("ASME B18.2.1", "2012", "washer face at least 95 % of the width across flats", "from memory"))
+def head_bearing_diameter(
+    flats: Annotated[float, Is("width across flats", "s", "mm", 5, 150)],
+) -> Annotated[float, Is("bearing diameter of the head", "d_w", "mm")]:
+    """Bearing diameter of an inch hexagon head, by its width across flats
+    The least the standard allows: less torque and more pressure than a larger face, so on the safe side for both."""
+    return 0.95 * flats

@@ -41,16 +41,29 @@ def foot_lift_off(
     return Lift(bolts * clamp - safety * max(uplift, 0.0), max(0.0, bolts * clamp - uplift) * length / 6000)
 
 
-@method(r"F_b = \frac{M - F_{\mathrm{down}} \frac{L}{2}}{\frac{L}{2} + \frac{a}{2}}", STATICS)
+class Pried(NamedTuple):
+    together: Annotated[float, Is("force in the bolts of the pull side, together", "F_b", "N")]
+    each: Annotated[float, Is("force in each of them", "F_1", "N")]
+
+
+@method(
+    r"F_b = \max \left( 0, \frac{M - F_{\mathrm{down}} \frac{L}{2}}{\frac{L}{2} + \frac{a}{2}} \right),"
+    r" \quad F_1 = \begin{cases} \frac{2 F_b}{n} & a > 0 \\ \frac{F_b}{n} & a = 0 \end{cases}",
+    STATICS,
+    holds={"the bolts are four or more, or stand in one line across the load": lambda bolts, apart, **_: bolts >= 4 or apart == 0},
+)
 def foot_prying(
+    bolts: Annotated[float, Is("number of bolts", "n", "", 1, 12)],
     moment: Annotated[float, Is("tipping moment", "M", "N.m", 0, 1_000_000)],
     down: Annotated[float, Is("load pressing the foot down", r"F_{\mathrm{down}}", "N", -3_000_000, 3_000_000)],
     length: Annotated[float, Is("length of the foot along the load", "L", "mm", 1, 5000)],
-    apart: Annotated[float, Is("bolts apart along the load", "a", "mm", 0, 5000)],
-) -> Annotated[float, Is("force in the bolts of the pull side, together", "F_b", "N")]:
-    """Force in the pulled bolts once the foot has opened, an estimate for four bolts
-    The true pivot lies inside the edge, so it is on the low side; for start and jam only."""
-    return (moment * 1000 - down * length / 2) / (length / 2 + apart / 2)
+    apart: Annotated[float, Is("bolts apart along the load (0: in one line across it)", "a", "mm", 0, 5000)],
+) -> Pried:
+    """Force in the pulled bolts once the foot has opened, an estimate
+    For start and jam only. The true pivot lies inside the edge, so it is on the low side: keep it under 0.8 of the least clamp.
+    Two bolts in line along the load open the foot at once and are not judged so."""
+    together = max(0.0, (moment * 1000 - down * length / 2) / (length / 2 + apart / 2))
+    return Pried(together, together / (bolts / 2 if apart else bolts))
 
 
 class Strip(NamedTuple):
@@ -60,7 +73,9 @@ class Strip(NamedTuple):
 
 
 @method(
-    r"A_i' = \frac{c\,\pi d}{P} \left( \frac{P}{2} + \frac{d - D_2}{\sqrt{3}} \right), \quad A_e' = \frac{c\,\pi D_1}{P} \left( \frac{P}{2} + \frac{d_2 - D_1}{\sqrt{3}} \right),"
+    r"A_i' = \frac{c\,\pi d}{P} \left( \frac{P}{2} + \frac{d - D_2}{\sqrt{3}} \right),"
+    r" \quad A_e' = \frac{c\,\pi D_1}{P} \left( \frac{P}{2} + \frac{d_2 - D_1}{\sqrt{3}} \right),"
+    r" \quad D_2 = d_2 = d - 0.649519\,P, \quad D_1 = d - 1.082532\,P,"
     r" \quad m = \max \left( \frac{F}{0.897\,\tau_i A_i'}, \frac{F}{0.897\,\tau_e A_e'} \right) + 0.8\,P",
     Citation("FED-STD-H28/2B and ISO/TR 16224", "", "strip areas", "from memory"),
 )
@@ -73,7 +88,8 @@ def thread_engagement(
     limits_factor: Annotated[float, Is("factor of the worst limits on the basic areas", "c", "", 0.5, 1)],
 ) -> Strip:
     """Engagement a tapped hole needs
-    Basic areas are 20 to 30 per cent too large; the factor takes the worst limits of the tolerance classes. With the breaking load of the bolt as force, the bolt fails first."""
+    Basic areas are 20 to 30 per cent too large; the factor takes the worst limits of the tolerance classes.
+    With the breaking load of the bolt as force, the bolt fails first."""
     d2 = diameter - 0.649519 * pitch
     d1 = diameter - 1.082532 * pitch
     internal = limits_factor * pi * diameter / pitch * (pitch / 2 + (diameter - d2) * tan(rad(30)))
@@ -99,7 +115,9 @@ def tapped_hole(
     A bolt that bottoms clamps nothing at any torque."""
     reach = length - through
     engaged = max(0.0, min(reach, depth))
-    verdict: Literal["engages", "bottoms", "too short"] = "bottoms" if reach > depth - 1e-9 else "too short" if engaged < needed - 1e-9 else "engages"
+    verdict: Literal["engages", "bottoms", "too short"] = (
+        "bottoms" if reach > depth - 1e-9 else "too short" if engaged < needed - 1e-9 else "engages"
+    )
     return Engaged(engaged, depth - reach, verdict)
 
 

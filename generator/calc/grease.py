@@ -10,7 +10,11 @@ from generator.value import Citation
 TRADE = Citation("trade lubrication handbooks; origin not a standard", "", "grease interval chart", "from memory")
 
 
-@method(r"t_0 = \frac{14 \cdot 10^6}{n \sqrt{d}} - 4\,d", TRADE, beware={"turns so slowly that the calendar decides": lambda speed, **_: speed < 10})
+@method(
+    r"t_0 = \frac{14 \cdot 10^6}{n \sqrt{d}} - 4\,d",
+    TRADE,
+    beware={"turns so slowly that the calendar decides": lambda speed, **_: speed < 10},
+)
 def grease_interval_base(
     speed: Annotated[float, Is("speed", "n", "rpm", 0.1, 50_000)],
     bore: Annotated[float, Is("bore of the ring", "d", "mm", 5, 1000)],
@@ -24,7 +28,8 @@ def grease_interval_base(
 
 
 @method(
-    r"t = t_0 \cdot f_{\mathrm{build}} \cdot f_{\mathrm{heat}} \cdot f_{\mathrm{dirt}} \cdot f_{\mathrm{wet}} \cdot f_{\mathrm{shaking}} \cdot f_{\mathrm{attitude}}, \quad t_0 = \frac{14 \cdot 10^6}{n \sqrt{d}} - 4\,d",
+    r"t = t_0 \cdot f_{\mathrm{build}} \cdot f_{\mathrm{heat}} \cdot f_{\mathrm{dirt}} \cdot f_{\mathrm{wet}} \cdot f_{\mathrm{shaking}}"
+    r" \cdot f_{\mathrm{attitude}} \cdot f_{\mathrm{load}}, \quad t_0 = \frac{14 \cdot 10^6}{n \sqrt{d}} - 4\,d",
     TRADE,
     beware={"turns so slowly that the calendar decides": lambda speed, **_: speed < 10},
 )
@@ -37,17 +42,20 @@ def grease_interval(
     wet: Annotated[float, Is("factor for water", r"f_{\mathrm{wet}}", "", 0.01, 1)],
     shaking: Annotated[float, Is("factor for vibration", r"f_{\mathrm{shaking}}", "", 0.01, 1)],
     attitude: Annotated[float, Is("factor for the shaft's attitude", r"f_{\mathrm{attitude}}", "", 0.01, 1)],
+    load: Annotated[float, Is("the plant's own factor for a heavy load", r"f_{\mathrm{load}}", "", 0.01, 1)] = 1.0,
 ) -> Annotated[float, Is("time between greasings", "t", "hour")]:
     """Time between greasings, running hours
     A start value of the trade, for loads up to about a tenth of the dynamic rating; corrected by the look of the grease at opening."""
     base = 14e6 / (speed * sqrt(bore)) - 4 * bore
     if base <= 0:
         raise Refused(say("too fast for grease given by hand: automatic feed or oil"))
-    return base * build * heat * dirt * wet * shaking * attitude
+    return base * build * heat * dirt * wet * shaking * attitude * load
 
 
 @method(r"f = 0.5^{\frac{T - 70}{15}}", None)
-def heat_halving(temperature: Annotated[float, Is("temperature of the housing", "T", "degC", -60, 200)]) -> Annotated[float, Is("factor for heat by halving", "f")]:
+def heat_halving(
+    temperature: Annotated[float, Is("temperature of the housing", "T", "degC", -60, 200)],
+) -> Annotated[float, Is("factor for heat by halving", "f")]:
     """Halving of grease life for each 15 K above 70 °C
     The other way to judge heat; shown beside the table, never multiplied with it."""
     return 1.0 if temperature <= 70 else 0.5 ** ((temperature - 70) / 15)
@@ -179,3 +187,38 @@ def quarter_of_free_space(
 ) -> Annotated[float, Is("most grease given at once", r"G_{\max}", "g")]:
     """Most grease a fast bearing is given at once: a quarter of its free space"""
     return 0.25 * volume * density
+
+
+@method(r"G = \rho \left( V + c\,V_h \right)", None)
+def first_fill(
+    free: Annotated[float, Is("free volume in the bearing", "V", "cm3", 0, 100_000)],
+    cavity: Annotated[float, Is("free volume in the housing beside it", "V_h", "cm3", 0, 100_000)],
+    share: Annotated[float, Is("share of the housing that is filled", "c", "", 0, 1)],
+    density: Annotated[float, Is("density of the grease", r"\rho", "g/cm3", 0.5, 2.5)],
+) -> Annotated[float, Is("first fill", "G", "g")]:
+    """First fill: the bearing full, the housing in part
+    The housing a third to a half full; nearly full only where the shaft turns slowly. A bearing sealed for life gets none."""
+    return density * (free + share * cavity)
+
+
+@method(r"z = \left\lceil \frac{G_b}{g_c} \right\rceil", None)
+def grease_cartridges(
+    grease: Annotated[float, Is("grease of one kind in a year", "G_b", "g", 0, 10_000_000)],
+    cartridge: Annotated[float, Is("grease in a cartridge", "g_c", "g", 1, 50_000)],
+) -> Annotated[float, Is("cartridges", "z")]:
+    """Cartridges of one grease in a year"""
+    return float(ceil(round(grease / cartridge, 6)))
+
+
+@method("", Citation("21 CFR 178.3570 and ISO 21469: incidental contact", "", "", "from memory"))
+def food_grease(
+    stands: Literal["over or beside open product", "away from open product"],
+    registered: Literal["incidental contact", "no contact", "direct contact", "not registered"],
+) -> Literal["may be used", "must not be used"]:
+    """Whether a grease may be used near food
+    Over or beside open product only a grease registered for incidental contact; one registered for no contact is for places away from it.
+    A grease that is not registered has no place where food is made. Gun and cartridge are kept apart and marked.
+    What was greased with another kind is cleaned out, not purged."""
+    if stands == "away from open product":
+        return "must not be used" if registered == "not registered" else "may be used"
+    return "may be used" if registered == "incidental contact" else "must not be used"

@@ -39,7 +39,8 @@ def round_period(
     shortened: Annotated[float, Is("the same, where the calendar cap did not cut it", "w_u", "week", 0, 1e9)] = 0.0,
 ) -> Period:
     """The round a position belongs to, in whole weeks
-    The greatest period that is not longer than computed; grams go down only for what this rounding shortens itself, never for the calendar cap."""
+    The greatest period that is not longer than computed.
+    Grams go down only for what this rounding shortens itself, never for the calendar cap."""
     if weeks < 1 - 1e-9:
         raise Refused(say("more often than weekly: an automatic feeder, or another grease"))
     period = max(p for p in PERIODS if p <= weeks + 1e-9)
@@ -61,7 +62,8 @@ class Start(NamedTuple):
 @method(r"\min_{w_1} \max_{w} \sum m", None)
 def round_levelling(tasks: tuple[Task, ...]) -> tuple[Start, ...]:
     """First weeks that share the year's work out evenly
-    Tasks with most minutes a year choose first: the week with the least resulting peak, then the least sum, then the earliest. Rows come in the order of the tasks; the same tasks give the same weeks."""
+    Tasks with most minutes a year choose first: the week with the least resulting peak, then the least sum, then the earliest.
+    Rows come in the order of the tasks; the same tasks give the same weeks."""
     load = [0.0] * 52
     order = sorted(range(len(tasks)), key=lambda i: (-tasks[i].minutes * 52 / tasks[i].period, i))
     starts: dict[int, Start] = {}

@@ -16,7 +16,8 @@ from generator.mounting.sheet import Line
 from generator.mounting.wrench import wrench_lines
 from generator.plant.model.document import BoltFigures
 from generator.say import say
-from generator.tables.look_ups import head_and_hole, pressure_limit, thread_figures
+from generator.tables.bolts import head_and_hole, pressure_limit
+from generator.tables.look_ups import thread_figures
 from generator.value import Band, Citation, Known, LookedUp, Need, Value, Withheld
 
 WASHERS = {5: (1.0, 10), 6: (1.6, 12), 8: (1.6, 16), 10: (2.0, 20), 12: (2.5, 24), 14: (2.5, 28), 16: (3.0, 30), 18: (3.0, 34), 20: (3.0, 37), 22: (3.0, 39), 24: (4.0, 44)}

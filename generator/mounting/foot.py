@@ -14,7 +14,8 @@ from generator.mounting.chains.bolts import bolt_strength_class, clamp_of_torque
 from generator.mounting.loads import stated_reaction
 from generator.mounting.sheet import Line
 from generator.say import say
-from generator.tables.look_ups import shear_strength, strip_factor, thread_figures
+from generator.tables.bolts import shear_strength, strip_factor
+from generator.tables.look_ups import thread_figures
 from generator.value import Band, Known, LookedUp, Need, Value, Withheld
 
 if TYPE_CHECKING:

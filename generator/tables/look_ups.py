@@ -6,7 +6,7 @@ from generator.plant.quantities import BadQuantity, thread_of
 from generator.say import say
 from generator.tables import found, not_in, row_in_range, row_where, table
 from generator.units import convert
-from generator.value import Citation, Entered, LookedUp, Value, Withheld
+from generator.value import LookedUp, Value, Withheld
 
 
 def _mm(value: Value) -> float:
@@ -93,6 +93,15 @@ def thread_figures(thread: Value) -> tuple[Value | Withheld, Value | Withheld]:
     return Value(size, "mm", thread.reason, thread.remarks), Value(round(pitch, 9), "mm", thread.reason, thread.remarks)
 
 
+def thread_profile(thread: Value) -> Value | Withheld:
+    """Whether a thread is metric or unified, read from its designation."""
+    try:
+        _, _, family = thread_of(str(thread.content))
+    except BadQuantity as bad:
+        return Withheld(bad.wrong)
+    return Value("metric" if family == "metric" else "unified", "", thread.reason, thread.remarks)
+
+
 def nut_thread(nut: Value) -> tuple[Value | Withheld, Value | Withheld]:
     """Major diameter and pitch of a standard lock nut by its number, in mm; ISO 2982-2 (KM..) or ANSI/ABMA 8.2 (N-.., AN-..)."""
     name = str(nut.content).strip().upper()
@@ -128,94 +137,6 @@ def screw_seating(size: Value) -> tuple[Value | Withheld, Value | Withheld, Valu
     return held, held, held
 
 
-def bolt_class(class_: Value, diameter: Value) -> tuple[Value | Withheld, Value | Withheld, Value | Withheld]:
-    """Proof, yield and tensile strength of a bolt in MPa; ISO 898-1, ISO 3506-1 or SAE J429. An unmarked head counts as the lowest."""
-    name, size = str(class_.content), _mm(diameter)
-    if name.startswith("A"):
-        row = row_where("bolt-class-iso3506", **{"class": name.rpartition("-")[2]})
-        if row is None or (name.endswith("80") and size > 24):
-            held = not_in("bolt-class-iso3506", name)
-            return held, held, held
-        rp, rm = float(row["rp02_MPa"]), float(row["rm_MPa"])
-        return tuple(found("bolt-class-iso3506", number, "MPa", **{"class": name}) for number in (rp, rp, rm))  # type: ignore[return-value]
-    if name.startswith("grade"):
-        row = row_in_range("bolt-grade-j429", size / 25.4, "d_over_in", "d_incl_in", grade=name.split()[1])
-        columns, unit, which = ("proof_ksi", "yield_ksi", "tensile_ksi"), "ksi", "bolt-grade-j429"
-    else:
-        row = row_in_range("bolt-class-iso898", size, "d_over", "d_incl", **{"class": "4.6" if name == "unmarked" else name})
-        columns, unit, which = ("proof_MPa", "yield_min_MPa", "tensile_min_MPa"), "MPa", "bolt-class-iso898"
-    if row is None:
-        held = not_in(which, f"{name}, {_g(size)} mm")
-        return held, held, held
-    return tuple(found(which, float(row[column]), unit, **{"class": name, "size": f"{size:g} mm"}) for column in columns)  # type: ignore[return-value]
-
-
-def friction(surface: Value, state: Value) -> dict[str, Value | Withheld]:
-    """Low and high friction, and low and high nut factor. Dry or oiled stainless galls: no torque is given for it."""
-    row = row_where("bolt-friction", surface=str(surface.content), state=str(state.content))
-    if row is None:
-        held = Withheld(say("{surface} {state}: it galls, and no torque can be stood behind; use paste or wax made for stainless", surface=surface.content, state=state.content))
-        return dict.fromkeys(("mu_low", "mu_high", "k_low", "k_high"), held)
-    keys = {"surface": str(surface.content), "state": str(state.content)}
-    return {name: found("bolt-friction", float(row[name]), "", **keys) for name in ("mu_low", "mu_high", "k_low", "k_high")}
-
-
-def head_and_hole(diameter: Value) -> tuple[Value | Withheld, Value | Withheld]:
-    """Bearing diameter of a hexagon head and medium hole of a metric bolt, in mm; ISO 4014 and ISO 273, M5 to M24."""
-    row = row_where("thread-metric-coarse", d_mm=f"{_mm(diameter):g}")
-    if row is None or not row["dw_min_mm"]:
-        held = not_in("thread-metric-coarse", f"{_mm(diameter):g} mm")
-        return held, held
-    size = f"M{_mm(diameter):g}"
-    return (
-        found("thread-metric-coarse", float(row["dw_min_mm"]), "mm", Citation("ISO 4014", "", "dw, grade A"), bolt=size),
-        found("thread-metric-coarse", float(row["hole_medium_mm"]), "mm", Citation("ISO 273", "", "medium"), bolt=size),
-    )
-
-
-def pressure_limit(material: Value) -> Value | Withheld:
-    """Pressure a material may carry under a bolt head, in MPa; VDI 2230, edition 1986, by which alone it is accepted."""
-    name = {"S235": "steel-S235", "E295": "steel-E295", "GJL-150": "grey-iron-GJL-150", "GJL-200": "grey-iron-GJL-150", "GJL-250": "grey-iron-GJL-250", "GJS-400": "ductile-GJS-400",
-            "1.4401": "stainless-1.4401"}.get(str(material.content), "")  # fmt: skip
-    row = row_where("bearing-pressure-limit", material=name)
-    if row is None or not row["pG_1986_MPa"]:
-        return Withheld(say("no published pressure limit for {material}: a washer or sleeve, and the maker's word", material=material.content))
-    return found("bearing-pressure-limit", float(row["pG_1986_MPa"]), "MPa", material=name)
-
-
-def shear_strength(grade: Value) -> Value | Withheld:
-    """Shear strength of a tapped base, in MPa: grey iron by grade (EN 1561), steel 0.6 of its tensile strength."""
-    iron = {"GJL-150": 170.0, "GJL-200": 230.0, "GJL-250": 290.0}
-    steel = {"S235": 216.0, "E295": 282.0, "C45": 336.0}
-    name = str(grade.content)
-    if name in iron:
-        return Value(iron[name], "MPa", LookedUp(Citation("EN 1561", "", "annex, shear strength", "from memory"), say("shear strength of grey iron"), (("grade", name),)))
-    if name in steel:
-        return Value(steel[name], "MPa", LookedUp(Citation("EN 10025-2, 0.6 of the tensile strength", "", "", "from memory"), say("shear strength of steel"), (("grade", name),)))
-    return Withheld(say("no shear strength on file for {grade}", grade=name))
-
-
-def strip_factor(diameter: Value) -> Value:
-    """Factor of the worst thread limits (bolt 6g in hole 6H) on the basic strip areas, derived from ISO 965 limits."""
-    factor = {8: 0.76, 10: 0.78, 12: 0.79, 16: 0.80, 20: 0.81, 24: 0.82}.get(round(_mm(diameter)), 0.76)
-    return Value(factor, "", LookedUp(Citation("ISO 965-2 limits of 6g and 6H", "", "", "derived"), say("worst thread limits"), (("bolt", f"{_mm(diameter):g} mm"),)))
-
-
-def grease_factor(kind: str, condition: str) -> Value | Withheld:
-    """A factor on the grease interval by a condition in words."""
-    row = row_where("grease-factors", factor=kind, condition=condition)
-    return found("grease-factors", float(row["value"]), "", factor=kind, condition=condition) if row else not_in("grease-factors", f"{kind}: {condition}")
-
-
-def grease_factor_at(kind: str, number: Value, unit: str) -> Value | Withheld:
-    """A factor on the grease interval by a figure; the lower end of a row belongs to it, the upper does not."""
-    size = convert(number.content, number.unit, unit)
-    for row in table("grease-factors").rows:
-        if row["factor"] == kind and row["from"] and float(row["from"]) <= size < float(row["to"]):
-            return found("grease-factors", float(row["value"]), "", factor=kind, row=say("from {a} to under {b} {unit}", a=row["from"], b=row["to"], unit=unit))
-    return not_in("grease-factors", f"{kind}: {size:g} {unit}")
-
-
 def expansion(material: Value, part: str = "shaft") -> Value | Withheld:
     """Thermal expansion of a material in 1e-6/K; 1.4301 by the worse end for a shaft or a frame."""
     name = str(material.content)
@@ -224,31 +145,3 @@ def expansion(material: Value, part: str = "shaft") -> Value | Withheld:
         return not_in("expansion", name)
     number = 16.0 if name == "stainless 1.4301" and part == "frame" else float(row["alpha_1e-6_per_K"])
     return found("expansion", number, "1e-6/K", material=row["material"])
-
-
-def thickener_limit(thickener: Value) -> Value | Withheld:
-    """Continuous temperature planned with for a thickener, in °C; common practice."""
-    name = str(thickener.content).replace(" ", "-").replace("calcium-sulfonate", "calcium-sulfonate-complex")
-    row = row_where("thickener-temperature", thickener=name)
-    return found("thickener-temperature", float(row["continuous_limit_C_planning"]), "degC", thickener=name) if row else not_in("thickener-temperature", name)
-
-
-def thickeners_together(one: Value, other: Value) -> Value | Withheld:
-    """Whether two thickeners may meet by the charts: compatible, borderline or incompatible. Advice only; a test on file decides."""
-    a, b = (str(t.content).replace(" ", "-").replace("calcium-sulfonate", "calcium-sulfonate-complex") for t in (one, other))
-    row = row_where("thickener-compatibility", thickener_a=a, thickener_b=b) or row_where("thickener-compatibility", thickener_a=b, thickener_b=a)
-    return found("thickener-compatibility", row["rating"], "", pair=f"{a} / {b}", confidence=row["confidence"]) if row else not_in("thickener-compatibility", f"{a} / {b}")
-
-
-def viscosity_grade(grade: Value) -> Value | Withheld:
-    """Middle viscosity at 40 °C of an ISO VG grade, in mm²/s; ISO 3448."""
-    row = row_where("iso-vg", grade=f"{grade.content:g}")
-    return found("iso-vg", float(row["nu40_mid"]), "mm2/s", grade=f"VG {grade.content:g}") if row else not_in("iso-vg", f"VG {grade.content:g}")
-
-
-def consistency(penetration: float) -> Value | Withheld:
-    """NLGI grade of a worked penetration in tenths of a millimetre; "between grades" in a gap."""
-    for row in table("nlgi-grades").rows:
-        if float(row["worked_penetration_min_0.1mm"]) <= penetration <= float(row["worked_penetration_max_0.1mm"]):
-            return found("nlgi-grades", row["grade"], "", penetration=f"{penetration:g}")
-    return Value(say("between grades"), "", Entered(f"{penetration:g}", None))  # type: ignore[arg-type]
