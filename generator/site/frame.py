@@ -1,4 +1,4 @@
-"""The frame of every page: rendered once by the site generator for each depth, then filled. Never imports mkdocs, which hands in what it needs."""
+"""The frame of every page: rendered once by the site generator for each depth, then filled. Never imports mkdocs."""
 
 from __future__ import annotations
 
@@ -25,9 +25,9 @@ class FrameChanged(RuntimeError):
 class Page:
     """A page of ours.
 
-    `url` from the site's root. `body`: its HTML, or what makes it when the page is written. `kind`: "desk" (read at a desk, smaller type),
-    "machine" (read at the kiosk), "paper" (a sheet), "guide". `heading` where it is more than the title. `back`: words and url (from the root) of the
-    way up. `issue` and `foot` where they differ from the site's.
+    `url` is from the site's root. `body` is its HTML, or what makes it when the page is written. `kind` is "home", "machine" (read at
+    the kiosk), "desk" (smaller type), "paper" (a sheet) or "guide". `heading` where it is more than the title. `back`: words and url
+    (from the root) of the way up. `issue` and `foot` where they differ from the site's.
     """
 
     url: str

@@ -1,8 +1,8 @@
-"""The thin adapter to MkDocs: it hands over pages that are made elsewhere. Reading, computing, rendering and finding never import mkdocs."""
+"""The thin adapter to MkDocs: it hands over pages made elsewhere. Reading, computing, rendering and finding never import mkdocs."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -95,7 +95,7 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):
         self.frames = Frames(lambda root, slots: frame.render(base_url=root, slots=slots), self.around)
         return env
 
-    def on_page_context(self, context: dict[str, Any], *, page: GuidePage, config: MkDocsConfig, nav: Any) -> Mapping[str, Any]:  # noqa: ARG002
+    def on_page_context(self, context: Any, *, page: GuidePage, config: MkDocsConfig, nav: Any) -> Any:  # noqa: ARG002
         """A guide in the same frame."""
         url = page.file.dest_uri
         up = (

@@ -11,7 +11,12 @@
     return /^[\x00-\x7f]*$/.test(text) ? text : text.normalize("NFKD").replace(/[\u0300-\u036f]/g, "");
   }
   function key(text) { return plain(text).replace(/[^a-z0-9]+/g, "").replace(/([a-z])0+(?=[0-9])/g, "$1").replace(/^0+(?=[0-9])/, ""); }
+  var splits = new Map(); // the same names stand beside many positions
   function words(text) {
+    if (!splits.has(text)) splits.set(text, split(text));
+    return splits.get(text);
+  }
+  function split(text) {
     var found = plain(text).match(/[a-z0-9]+/g) || [];
     return found.map(function (word) { return /^0+[0-9]/.test(word) ? word.replace(/^0+(?=[0-9])/, "") : word; });
   }
@@ -40,8 +45,9 @@
     index.rows.forEach(function (row, number) {
       keys.push(key(row[1]));
       note(keys[number], number * 2);
-      words(row[1]).forEach(function (word) { note(word, number * 2); });
-      words(row[2] + " " + row[4]).forEach(function (word) { note(word, number * 2 + 1); });
+      split(row[1]).forEach(function (word) { note(word, number * 2); });
+      words(row[2]).forEach(function (word) { note(word, number * 2 + 1); });
+      words(row[4]).forEach(function (word) { note(word, number * 2 + 1); });
     });
     return { index: index, keys: keys, words: Array.from(places.keys()), places: Array.from(places.values()) };
   }
@@ -69,7 +75,7 @@
   }
   function starts(word, part) { return word.startsWith(part); }
   function search(query) {
-    var asked = key(query), parts = words(query).slice(0, 8), rows = list.keys.length, best = new Uint8Array(rows).fill(NOT);
+    var asked = key(query), parts = split(query).slice(0, 8), rows = list.keys.length, best = new Uint8Array(rows).fill(NOT);
     if (!asked) return [];
     var marks = new Uint16Array(rows), named = new Uint16Array(rows), all = (1 << parts.length) - 1;
     parts.forEach(function (part, number) { marked(part, starts, marks, named, 1 << number); });
@@ -171,9 +177,10 @@
     });
     if (keys) keypad(keys, input, typed);
     if (input.value) typed();
-    function asked() { if (location.hash === "#" + box.id && box.id) input.focus({ preventScroll: true }); }
+    // whoever came by the Find button is about to type; later than the browser's own jump to the place, which takes the focus away
+    function asked() { if (box.id && location.hash === "#" + box.id) setTimeout(function () { input.focus({ preventScroll: true }); }); }
     window.addEventListener("hashchange", asked);
-    asked();
+    window.addEventListener("load", asked);
   }
   window.seatbookFind = function (query, then) { load(function () { then(Array.from(search(query), function (row) { return list.index.rows[row]; })); }); };
   document.querySelectorAll("[data-finder]").forEach(attach);

@@ -1,4 +1,4 @@
-"""What the finder searches: a script of entries, loaded by a tag, so that it works from a folder without a server. Knows no plant and no mkdocs."""
+"""What the finder searches: a script of entries, loaded by a tag, so that it works from a folder without a server."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ _MOST = 1500  # letters of a guide's text under one heading
 
 @dataclass(frozen=True)
 class Entry:
-    """One thing to find: its kind (of KINDS), its title, the text shown beside it, its address from the site's root, and words found but not shown."""
+    """One thing to find: its kind (of KINDS), its title, the text shown beside it, its url, and words found but not shown."""
 
     kind: str
     title: str
