@@ -94,7 +94,7 @@ def grease_against_heat(
 
 @chain(Citation("ISO 3448", "1992", "", "from memory"))
 def viscosity_of_grade(
-    grade: Annotated[float, Is("grade", "VG", "", 2, 3200)],
+    grade: Annotated[float, Is("grade", r"\mathrm{VG}", "VG", 2, 3200)],
 ) -> Annotated[float, Is("middle viscosity at 40 °C", r"\nu_{40}", "mm2/s")]:
     """Viscosity of an ISO VG grade at 40 °C"""
     return _given(look_up.viscosity_grade(_given(grade)))  # type: ignore[no-any-return]
