@@ -27,7 +27,7 @@ from generator.site.render import environment
 INDEX = "assets/finder-index.js"
 
 
-class SeatbookConfig(Config):
+class SeatbookConfig(Config):  # type: ignore[no-untyped-call]
     """What stands under `seatbook:` in mkdocs.yml."""
 
     plant = c.Type(str, default="plant_data")
@@ -48,7 +48,7 @@ class Written(File):
         path.write_bytes(self._make())
 
 
-class SeatbookPlugin(BasePlugin[SeatbookConfig]):
+class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-call]
     """MkDocs calls these in the order they stand in."""
 
     site: Site
@@ -57,8 +57,8 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the plant here: MkDocs empties the old site right after, so what fails must fail now."""
         try:
-            self.site = prepare(self._plant_folder(config), date.fromisoformat(self.config.on) if self.config.on else date.today())
-        except (PlantRefused, ValueError) as refused:
+            self.site = prepare(self._plant_folder(config), self._day())
+        except PlantRefused as refused:
             raise PluginError(str(refused)) from refused
         self.guides: list[tuple[str, str, str]] = []
         # neither a page for a server's errors nor a list for outside search engines belongs to a site that is opened from a folder
@@ -114,6 +114,14 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):
 
     def _plant_folder(self, config: MkDocsConfig) -> Path:
         return (Path(config.config_file_path or ".").parent / self.config.plant).resolve()
+
+    def _day(self) -> date:
+        if not self.config.on:
+            return date.today()
+        try:
+            return date.fromisoformat(self.config.on)
+        except ValueError:
+            raise PluginError(say("mkdocs.yml: on: {text} is not a day; write it as 2026-03-12", text=self.config.on)) from None
 
     def _writer(self, page: Page) -> Callable[[], bytes]:
         return lambda: self.frames.filled(page).encode()
