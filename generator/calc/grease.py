@@ -222,3 +222,12 @@ def food_grease(
     if stands == "away from open product":
         return "must not be used" if registered == "not registered" else "may be used"
     return "may be used" if registered == "incidental contact" else "must not be used"
+
+
+@method(r"\hat{v} = \sqrt{2}\,v_{\mathrm{rms}}", Citation("a sine wave; ISO 20816-1 gives limits as rms", "2016", "", "from memory"))
+def vibration_peak(
+    rms: Annotated[float, Is("vibration velocity, rms", r"v_{\mathrm{rms}}", "mm/s", 0, 500)],
+) -> Annotated[float, Is("vibration velocity, peak, at least", r"\hat{v}", "mm/s")]:
+    """Peak velocity of a vibration that was read as rms
+    The least it can be: blows have higher peaks. A measured peak is better."""
+    return sqrt(2) * rms

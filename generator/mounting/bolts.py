@@ -153,7 +153,7 @@ def _body(body: Any) -> Known:
 
 
 def _washer(bolt: Bolt) -> tuple[Value | None, Value | None]:
-    if str(bolt.under.washer) not in ("hard", "wide") or not isinstance(bolt.diameter, Value):
+    if bolt.under is None or str(bolt.under.washer) not in ("hard", "wide") or not isinstance(bolt.diameter, Value):
         return None, None
     known = WASHERS.get(round(bolt.diameter.content))
     if known is None:

@@ -12,7 +12,8 @@ Strengths = tuple[Value | Withheld, Value | Withheld, Value | Withheld]
 
 _UNDER_HEAD = {
     "S235": "steel-S235", "E295": "steel-E295", "GJL-150": "grey-iron-GJL-150", "GJL-200": "grey-iron-GJL-150",
-    "GJL-250": "grey-iron-GJL-250", "GJS-400": "ductile-GJS-400", "1.4401": "stainless-1.4401", "aluminium wrought": "aluminium-6082-wrought",
+    "GJL-250": "grey-iron-GJL-250", "GJS-400": "ductile-GJS-400", "1.4401": "stainless-1.4401",
+    "aluminium wrought": "aluminium-6082-wrought",
     "aluminium cast": "aluminium-cast-AlSi9Cu3-sand",
 }  # fmt: skip
 
@@ -46,7 +47,7 @@ def friction(surface: Value, state: Value) -> dict[str, Value | Withheld]:
         )  # fmt: skip
         return dict.fromkeys(names, Withheld(why))
     keys = {"surface": str(surface.content), "state": str(state.content)}
-    return {name: found("bolt-friction", float(row[name]), "", **keys) for name in names}
+    return {name: found("bolt-friction", float(row[name]), "", None, **keys) for name in names}
 
 
 def head_and_hole(diameter: Value) -> tuple[Value | Withheld, Value | Withheld]:
