@@ -16,7 +16,7 @@ _CENTRE = (PICTURE / 2, 140.0)
 # in the order they are tightened; four go crosswise
 ORDER: dict[int, tuple[Point, ...]] = {
     2: ((-104, 0), (104, 0)),
-    3: ((0, -88), (80, 54), (-80, 54)),
+    3: ((0, -100), (87, 50), (-87, 50)),
     4: ((-86, -80), (86, 80), (86, -80), (-86, 80)),
 }
 
@@ -41,13 +41,14 @@ def bolts_for(data: Bolts, name: str, layout: Layout) -> Markup:
     places = [(cx + x, cy + y) for x, y in ORDER[data.count]]
     _housing(pen, data.count)
     for one, other in zip(places, places[1:], strict=False):
-        _path(pen, one, other, aside=58 if data.count == 2 else 0)
+        with pen.group("order"):
+            _path(pen, one, other, aside=58 if data.count == 2 else 0)
     for number, (x, y) in enumerate(places, 1):
         pen.path([around((x, y), 26, 30 + 60 * i) for i in range(6)], "part", closed=True)
         pen.text(x, y + layout.strong * 0.36, str(number), "strong", "middle")
     said = [say("Round {number}: {torque}, in this order.", number=i, torque=torque) for i, torque in enumerate(data.rounds, 1)]
     last = say("Then once more round at the same torque: none turns.")
-    y = words_beside(pen, 282, [(data.size, "strong"), *((line, "bold") for line in said), (last, "")])
+    y = words_beside(pen, 200 if data.count == 2 else 282, [(data.size, "strong"), *((line, "bold") for line in said), (last, "")])
     return pen.svg(y, say("{count} bolts {size}, the order of tightening", count=data.count, size=data.size), " ".join([*said, last]))
 
 
@@ -59,8 +60,8 @@ def _housing(pen: Pen, count: int) -> None:
         pen.circle(x, y, 134)
     else:
         pen.rect(x - 126, y - 122, x + 126, y + 122)
-    pen.circle(x, y, 50)
-    pen.circle(x, y, 27)
+    pen.circle(x, y, 44)
+    pen.circle(x, y, 25)
 
 
 def _path(pen: Pen, one: Point, other: Point, aside: float) -> None:

@@ -10,7 +10,8 @@ from markupsafe import Markup
 from generator.say import say
 from generator.site.drawings.panel import PICTURE, words_beside
 from generator.site.drawings.pen import Layout, Pen, Point, around, both
-from generator.site.drawings.shaft import End, Turns
+from generator.site.drawings.strip import End, Turns
+from generator.site.drawings.words import text_width
 
 _CENTRE = (PICTURE / 2, 172.0)
 
@@ -35,15 +36,15 @@ def collar_for(one: Collar, name: str, layout: Layout) -> Markup:
     """The drawing for one layout. No arrow is drawn where no one way is the shaft's."""
     pen, end = Pen(layout, name), one.ends[0] if one.toward == "first" else one.ends[1]
     way = clockwise_from_collar(one)
-    _ring(pen, 1 if way in (True, None) else -1)
     if way is None:
-        pen.rect(0, 136, PICTURE, 208, "edge", "held")
-        pen.rect(PICTURE / 2 - 74, 142, PICTURE / 2 + 74, 202, "blank")
-        pen.text(PICTURE / 2, 182, say("HELD"), "strong", "middle")
+        pen.rect(2, 2, PICTURE, 74, "edge", "held")
+        pen.rect(PICTURE / 2 - 74, 8, PICTURE / 2 + 74, 68, "blank")
+        pen.text(PICTURE / 2, 48, say("HELD"), "strong", "middle")
         words = _no_way(one)
         return pen.svg(
-            words_beside(pen, 336, [(words, "strong")]), say("{letter}: HELD, no way to lock the collar", letter=one.letter), words
+            words_beside(pen, 80, [(words, "strong")]), say("{letter}: HELD, no way to lock the collar", letter=one.letter), words
         )
+    _ring(pen, 1 if way else -1)
     _arrow(pen, 1 if way else -1)
     head = say("{letter}: clockwise", letter=one.letter) if way else say("{letter}: anticlockwise", letter=one.letter)
     lines = list(_words(one))
@@ -96,7 +97,8 @@ def _ring(pen: Pen, way: int) -> None:
     for words, angle, radius in ((say("drift hole"), -140, 122), (say("set screw"), 150, 122), (say("collar"), 100, 120)):
         x, y = around(_CENTRE, radius, way * angle)
         foot = y + (22 if abs(angle) > 120 else 7)
-        pen.text(min(max(x, 2), PICTURE - 2) if abs(angle) <= 120 else x, foot, words, "", "start" if x > _CENTRE[0] else "end")
+        long, right = text_width(words, pen.layout.text), x > _CENTRE[0]
+        pen.text(min(x, PICTURE - long) if right else max(x, long), foot, words, "", "start" if right else "end")
 
 
 def _hole(pen: Pen, angle: float, half: float, deep: float, kind: str) -> None:
@@ -108,4 +110,5 @@ def _arrow(pen: Pen, way: int) -> None:
     def at(angle: float) -> Point:
         return around(_CENTRE, 134, way * angle)
 
-    pen.bend(at, -75, 70, size=26)
+    with pen.group("turn"):
+        pen.bend(at, -75, 70, size=26)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from markupsafe import escape
 
 from generator.site.drawings.pen import Layout, Pen
-from generator.site.drawings.shaft import Strip, Support, role, second_line
+from generator.site.drawings.strip import Strip, Support, role, second_line
 from generator.site.drawings.words import apart, text_width, wrap
 
 _GAP = 12.0  # between two targets for gloved hands

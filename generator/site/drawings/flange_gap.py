@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -41,13 +42,13 @@ def flange_gap_for(data: FlangeGap, name: str, layout: Layout) -> Markup:
         under = pen.lines(x + 38, y + 208, words, (layout.width - x if layout.narrow else layout.width / 3) - 52)
         low = max(low, under)
         y = under + 12 if layout.narrow else 0
+    wrong = list(_misfit(data))
+    for words in wrong:
+        low = pen.lines(4, low + 6, words, layout.width - 8, "bold")
     notes = [say("Gap and travel are drawn to one scale, larger than the parts."), *([data.source] if data.source else [])]
     low = pen.lines(4, low + 6, " ".join(notes), layout.width - 8)
-    return pen.svg(
-        low + 4,
-        say("Second flange: gap {gap} at hand tight, drawn up flush, then the nut turned {turn}", gap=data.gap.words, turn=data.turn),
-        " ".join(said),
-    )
+    title = say("Second flange: gap {gap} at hand tight, drawn up flush, then the nut turned {turn}", gap=data.gap.words, turn=data.turn)
+    return pen.svg(low + 4, title, " ".join([*said, *wrong]))
 
 
 def stages(data: FlangeGap) -> tuple[str, str, str]:
@@ -59,6 +60,14 @@ def stages(data: FlangeGap) -> tuple[str, str, str]:
     )
 
 
+def _misfit(data: FlangeGap) -> Iterator[str]:
+    """What would go wrong where gap and travel do not belong together; a gap a tenth wider than the travel is usual."""
+    if data.travel.size > data.gap.size + 1e-9:
+        yield say("The travel is more than the gap: the frame would stop the flange before the nut is turned that far.")
+    elif data.travel.size < data.gap.size * 0.85:
+        yield say("The travel is less than the gap: the nut would end short of the ring.")
+
+
 def _stage(pen: Pen, stage: int, x: float, y: float, gap: float, travel: float) -> None:
     """Hand tight, the nut touches the ring. The flange takes the ring with it over the gap; the nut follows by its travel."""
 
@@ -68,14 +77,16 @@ def _stage(pen: Pen, stage: int, x: float, y: float, gap: float, travel: float) 
     off = gap if stage == 0 else 0
     flange = _FRAME - off
     ring = flange - 88
-    face = _FRAME - gap - 88 + (travel if stage == 2 else 0)
+    face = _FRAME - gap - 88 + (min(travel, gap) if stage == 2 else 0)
     shaft_and_sleeve(pen, to)
     pen.path([to(_FRAME, 76), to(_FRAME, 172), to(_FRAME + 24, 172), to(_FRAME + 24, 76)], "part", closed=True, fill="cut")
     bearing(pen, to, ring, flange - 80)
-    pen.path([to(flange - 20, 114), to(flange, 114), to(flange, 166), to(flange - 20, 166)], "part", closed=True, fill="across")
+    with pen.group(f"flange {stage + 1}"):
+        pen.path([to(flange - 20, 114), to(flange, 114), to(flange, 166), to(flange - 20, 166)], "part", closed=True, fill="across")
     pen.path([to(flange - 34, 145), to(_FRAME + 40, 145), to(_FRAME + 40, 153), to(flange - 34, 153)], "part", closed=True)
     pen.path([to(flange - 34, 140), to(flange - 22, 140), to(flange - 22, 158), to(flange - 34, 158)], "part", closed=True)
-    nut(pen, to, face)
+    with pen.group(f"nut {stage + 1}"):
+        nut(pen, to, face)
     if stage == 0:
         pen.arrow(to(flange - 36, 180), to(flange, 180), size=12)
         pen.arrow(to(_FRAME + 36, 180), to(_FRAME, 180), size=12)

@@ -14,12 +14,15 @@ from generator.site.drawings.words import text_width, wrap
 
 @dataclass(frozen=True)
 class FloatState:
-    """One state: what it is, how far the bearing stands from the middle (toward the second end above 0), the room left at each side as words."""
+    """One state: its name; how far the bearing stands from the middle, above 0 toward the second end; the room left at each side as words.
+
+    `first`: toward the first end, `second`: toward the second.
+    """
 
     words: str
     shift: float
-    left: str
-    right: str
+    first: str
+    second: str
 
 
 @dataclass(frozen=True)
@@ -42,7 +45,7 @@ def float_room(room: FloatRoom, name: str) -> Markup:
 def float_room_for(room: FloatRoom, name: str, layout: Layout) -> Markup:
     """The drawing for one layout."""
     pen, size = Pen(layout, name), layout.text
-    margin = max([text_width(words, layout.strong, bold=True) for one in room.states for words in (one.left, one.right)] + [40]) + 24
+    margin = max([text_width(words, layout.strong, bold=True) for one in room.states for words in (one.first, one.second)] + [40]) + 24
     ring = 66.0 if layout.narrow else 130.0
     span = layout.width - 2 * margin
     total = room.first.size + room.second.size
@@ -74,7 +77,7 @@ def _state(pen: Pen, state: FloatState, x: float, y: float, ring: float, margin:
     pen.line(margin, y + 50, pen.layout.width - margin, y + 50)
     pen.rect(x - ring / 2, y + 4, x + ring / 2, y + 50, "part", "cut")
     pen.line(x, y, x, y + 54, "axis")
-    left, right = (state.left, state.right) if first_left else (state.right, state.left)
+    left, right = (state.first, state.second) if first_left else (state.second, state.first)
     pen.text(margin - 22, y + 36, left, "strong", "end")
     pen.text(pen.layout.width - margin + 22, y + 36, right, "strong")
 
@@ -89,9 +92,9 @@ def _words(room: FloatRoom) -> Iterator[str]:
         yield say(
             "{state}: {first} left toward the {one}, {second} toward the {other}.",
             state=one.words,
-            first=one.left,
+            first=one.first,
             one=room.ends[0],
-            second=one.right,
+            second=one.second,
             other=room.ends[1],
         )
     yield say("Beside each: the room left on that side. Room and shift are drawn to one scale, the ring is not.")

@@ -19,7 +19,7 @@ _MOST = 34.0
 class HousingShift:
     """Least and most of the way; `band` as the page shows it. `nut_left`: on which side the nut is seen.
 
-    `toward`: the end of the shaft the housing goes toward, which is away from the nut. `held`: the housing cannot move, so the shaft does.
+    `toward`: the end it goes toward. The housing goes away from the nut; where it is the shaft that moves, it comes toward the nut.
     """
 
     least: Drawn
@@ -27,7 +27,7 @@ class HousingShift:
     band: str
     toward: str
     nut_left: bool = True
-    held: bool = False
+    shaft_moves: bool = False
 
 
 def housing_shift(shift: HousingShift, name: str) -> Markup:
@@ -48,28 +48,37 @@ def housing_shift_for(shift: HousingShift, name: str, layout: Layout) -> Markup:
     shaft_and_sleeve(pen, to)
     pen.path([to(98, 46), to(98, 80), to(170, 80)], "hidden")
     bearing(pen, to, ring, ring + 8)
-    nut(pen, to, ring)
+    with pen.group("nut"):
+        nut(pen, to, ring)
     pen.path([to(98, 148), to(98, 46)], "hidden")
-    pen.path([to(98 + least, 150), to(98 + most, 150), to(98 + most, 164), to(98 + least, 164)], "edge", closed=True, fill="cut")
+    limits = [to(98 + least, 150), to(98 + most, 150), to(98 + most, 164), to(98 + least, 164)]
+    with pen.group("band"):
+        pen.path(limits, "edge", closed=True, fill="cut")
     pen.path([to(98, 157), to(98 + least, 157)], "edge")
     pen.path([to(98, 148), to(98, 166)], "edge")
-    pen.arrow(
-        *((to(WIDTH - 60, 18), to(WIDTH - 130, 18)) if shift.held else (to(ring + 94, 124), to(ring + 150, 124))), kind="mark", size=22
-    )
+    ends = (to(WIDTH - 130, 18), to(WIDTH - 60, 18))[::-1] if shift.shaft_moves else (to(ring + 94, 124), to(ring + 150, 124))
+    with pen.group("way"):
+        pen.arrow(*ends, kind="mark", size=22)
     lines = list(_words(shift))
     title = _title(shift)
     y = words_beside(pen, 204, [(title, "strong"), (shift.band, "letter"), *((line, "") for line in lines)])
-    return pen.svg(y, say("{which} by {band}", which=title, band=shift.band), " ".join(lines))
+    return pen.svg(y, _title_with_band(shift), " ".join(lines))
 
 
 def _title(shift: HousingShift) -> str:
-    if shift.held:
-        return say("The shaft comes toward the nut")
+    if shift.shaft_moves:
+        return say("The shaft comes toward the nut, toward the {end}", end=shift.toward)
     return say("The housing goes away from the nut, toward the {end}", end=shift.toward)
+
+
+def _title_with_band(shift: HousingShift) -> str:
+    if shift.shaft_moves:
+        return say("The shaft comes toward the nut, toward the {end}, by {band}", end=shift.toward, band=shift.band)
+    return say("The housing goes away from the nut, toward the {end}, by {band}", end=shift.toward, band=shift.band)
 
 
 def _words(shift: HousingShift) -> Iterator[str]:
     yield say("Counted from hand tight, drawn dashed. Hatched: from the least to the most.")
-    if not shift.held:
+    if not shift.shaft_moves:
         yield say("Leave that much room in the bolt slots, with the bolts finger loose, while the nut is turned.")
     yield say("Travel and taper are drawn larger than the parts.")

@@ -14,7 +14,9 @@ from generator.site.drawings.panel import PICTURE, words_beside
 from generator.site.drawings.pen import Layout, Pen, Point, around, both, ring
 
 _CENTRE = (PICTURE / 2, 176.0)
-_RIM = 108.0
+_RIM = 98.0
+_FIRST = 14.0  # from the rim to the arc
+_WIND = 12.0  # how far it winds out in a turn
 
 
 @dataclass(frozen=True)
@@ -79,18 +81,21 @@ def _band(pen: Pen, turn: NutTurn, way: int) -> None:
     """The arc winds outward, so that a second turn can be told from the first."""
 
     def at(angle: float, out: float = 0) -> Point:
-        return around(_CENTRE, _RIM + 16 + 14 * angle / 360 + out, way * angle)
+        return around(_CENTRE, _RIM + _FIRST + _WIND * angle / 360 + out, way * angle)
 
     least, most = turn.least * 360, turn.most * 360
     if most > least:
         steps = [least + (most - least) * i / 40 for i in range(41)]
         pen.path([at(a, -7) for a in steps] + [at(a, 7) for a in reversed(steps)], "edge", closed=True, fill="cut")
-    pen.bend(at, 0, least)
+    with pen.group("turn"):
+        pen.bend(at, 0, least)
     pen.path([around(_CENTRE, 66, 0), at(0, 10)], "edge")
     for angle in {least, most}:
         pen.path([around(_CENTRE, _RIM - 12, way * angle), at(angle, 12)], "edge")
-    _mark(pen, 0, "part")
-    _mark(pen, way * most, "mark-tip")
+    with pen.group("mark at hand tight"):
+        _mark(pen, 0, "part")
+    with pen.group("mark after the turn"):
+        _mark(pen, way * most, "mark-tip")
 
 
 def _mark(pen: Pen, angle: float, kind: str) -> None:
@@ -100,10 +105,10 @@ def _mark(pen: Pen, angle: float, kind: str) -> None:
 def _slot_numbers(pen: Pen, turn: NutTurn, way: int) -> None:
     """Counts the slots of the last round."""
     last = int(turn.most * turn.slots + 0.001)
-    radius = _RIM + 16 + 14 * max(turn.most, 1) + 20
+    radius = _RIM + _FIRST + _WIND * max(turn.most, 1) + 22
     every = 1 if turn.slots <= 16 else 2
     for count in range(max(1, last - turn.slots + 1), last + 1):
         if (last - count) % every:
             continue
-        x, y = around(_CENTRE, min(radius, 164), way * 360 * count / turn.slots)
+        x, y = around(_CENTRE, min(radius, 156), way * 360 * count / turn.slots)
         pen.text(x, y + 7, str(count), "bold" if count >= turn.least * turn.slots - 0.01 else "", "middle")

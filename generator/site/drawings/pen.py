@@ -6,7 +6,8 @@ No text is scaled: a drawing is laid out twice, for the width of a desk or kiosk
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from math import atan2, cos, degrees, pi, radians, sin
 
@@ -62,6 +63,13 @@ class Pen:
         self.layout = layout
         self.name = re.sub(r"[^\w.-]", "-", name) + "-" + layout.name
         self.out: list[str] = []
+
+    @contextmanager
+    def group(self, part: str) -> Iterator[None]:
+        """All that is drawn within belongs to one named part."""
+        self.out.append(f'<g data-part="{escape(part)}">')
+        yield
+        self.out.append("</g>")
 
     def path(self, points: Iterable[Point], kind: str = "dim", *, closed: bool = False, fill: str = "") -> None:
         """A line through points; `fill` names a hatching: "cut", "across" or "held"."""
@@ -131,9 +139,11 @@ class Pen:
         return f' style="fill:url(#{self.name}-{fill})"' if fill else ""
 
     def _hatch(self, kind: str, turn: float, pitch: float, thick: float) -> str:
+        size = f'width="{pitch}" height="{pitch}"'
+        lines = f'<path class="hatch" style="stroke-width:{thick}" d="M{pitch / 2},0V{pitch}"/>'
         return (
-            f'<pattern id="{self.name}-{kind}" width="{pitch}" height="{pitch}" patternUnits="userSpaceOnUse" patternTransform="rotate({turn})">'
-            f'<rect class="blank" width="{pitch}" height="{pitch}"/><path class="hatch" style="stroke-width:{thick}" d="M{pitch / 2},0V{pitch}"/></pattern>'
+            f'<pattern id="{self.name}-{kind}" {size} patternUnits="userSpaceOnUse" patternTransform="rotate({turn})">'
+            f'<rect class="blank" {size}/>{lines}</pattern>'
         )
 
 

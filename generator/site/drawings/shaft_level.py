@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -11,20 +10,22 @@ from markupsafe import Markup
 from generator.say import say
 from generator.site.drawings.fields import field_rows
 from generator.site.drawings.pen import Layout, Pen
-from generator.site.drawings.shaft import Growth, Strip, caption, growth_words, lock_word
 from generator.site.drawings.shaft_parts import (
     Board,
+    Extent,
     Proportions,
     draw_carried,
     draw_shaft,
     draw_support,
     draw_turning,
+    extent,
     floats_drawn,
     lock_side,
     proportions,
     radius_at,
 )
 from generator.site.drawings.shaft_scale import Scale, scale
+from generator.site.drawings.strip import Growth, Strip, caption, growth_words, lock_word
 from generator.site.drawings.words import clipped, rows, text_width
 
 _ARROW = 56.0
@@ -32,13 +33,18 @@ _ARROW = 56.0
 
 @dataclass(frozen=True)
 class Label:
-    """Words at a place along the shaft; `mark` draws what belongs to them, given where they came to stand."""
+    """Words at a place along the shaft: a bearing's letter, a part's name with what it points to, or a growth with room for its arrow."""
 
     x: float
     words: str
     kind: str = ""
-    extra: float = 0
-    mark: Callable[[float, float], None] | None = None
+    points_to: float | None = None
+    growth: Growth | None = None
+
+    @property
+    def extra(self) -> float:
+        """Room beside the words."""
+        return _ARROW if self.growth else 0
 
 
 def level(strip: Strip, name: str, layout: Layout, title: str, description: str) -> Markup:
@@ -47,57 +53,60 @@ def level(strip: Strip, name: str, layout: Layout, title: str, description: str)
     margin = 44 if layout.narrow else 84
     along = scale(strip, layout.width - 2 * margin, 30 if layout.narrow else 60)
     size = proportions(strip, along, layout.narrow)
+    extents = [extent(part, along, size, layout.narrow) for part in strip.carried]
     ordered = sorted(strip.supports, key=lambda one: along.at(one.at))
     y = field_rows(pen, strip, [(margin + along.at(one.at), one) for one in ordered], 2) + 6
-    above = _above(pen, strip, along, margin)
+    above = _above(pen, strip, along, extents, margin)
     axis = y + _height(pen, above) + size.height + 16
     board = Board(pen, margin, axis, upright=False)
     draw_shaft(board, strip.sections, along, size)
-    tops = [axis - draw_carried(board, part, along, size) for part in strip.carried]
+    for part, drawn in zip(strip.carried, extents, strict=True):
+        draw_carried(board, part, drawn)
     for one in ordered:
         draw_support(board, strip, one, along, size)
     draw_turning(board, strip, along, size)
-    _draw_above(pen, strip, above, tops, axis - size.height - 12)
+    _draw_above(pen, strip, above, axis, size)
     named = _lock_names(board, strip, along, size)
-    y = axis + size.foot + 12
-    y = _below(pen, strip, along, size, margin, y)
+    y = _below(pen, strip, along, size, margin, axis + size.foot + 12)
     y = _distances(pen, strip, along, margin, y)
     return pen.svg(_words_under(pen, strip, along, size, named, y), title, description, role="group")
 
 
-def _above(pen: Pen, strip: Strip, along: Scale, margin: float) -> list[Label]:
+def _above(pen: Pen, strip: Strip, along: Scale, extents: list[Extent], margin: float) -> list[Label]:
     letters = [Label(margin + along.at(one.at), one.letter, "strong") for one in strip.supports]
-    parts = [Label(margin + along.at(part.at), clipped(part.words, pen.layout.width * 0.48, pen.layout.text)) for part in strip.carried]
-    grown = [Label(margin + (along.at(one.start) + along.at(one.end)) / 2, growth_words(one), "bold", _ARROW) for one in strip.growths]
+    room = pen.layout.width * 0.48
+    parts = [
+        Label(margin + drawn.u, clipped(part.words, room, pen.layout.text), points_to=drawn.high)
+        for part, drawn in zip(strip.carried, extents, strict=True)
+    ]
+    grown = [Label(margin + (along.at(one.start) + along.at(one.end)) / 2, growth_words(one), "bold", growth=one) for one in strip.growths]
     return letters + parts + grown
 
 
 def _placed(pen: Pen, labels: list[Label]) -> list[tuple[float, int]]:
-    sizes = [(one.x, text_width(one.words, pen.layout.size(one.kind), bold=bool(one.kind)) + one.extra) for one in labels]
-    return rows(sizes, 0, pen.layout.width, 10)
+    return rows([(one.x, _width(pen, one) + one.extra) for one in labels], 0, pen.layout.width, 10)
+
+
+def _width(pen: Pen, label: Label) -> float:
+    return text_width(label.words, pen.layout.size(label.kind), bold=bool(label.kind))
 
 
 def _height(pen: Pen, labels: list[Label]) -> float:
     return (max([row for _, row in _placed(pen, labels)] + [-1]) + 1) * pen.layout.strong * 1.2
 
 
-def _draw_above(pen: Pen, strip: Strip, labels: list[Label], tops: list[float], foot: float) -> None:
-    placed = _placed(pen, labels)
-    count = len(strip.supports)
-    step = pen.layout.strong * 1.2
-    for (x, row), label, top in zip(placed[count:], labels[count:], tops, strict=False):
-        pen.line(x, foot - row * step + 4, label.x, top - 2)
-    for i, ((x, row), label) in enumerate(zip(placed, labels, strict=True)):
-        growth = strip.growths[i - count - len(tops)] if i >= count + len(tops) else None
+def _draw_above(pen: Pen, strip: Strip, labels: list[Label], axis: float, size: Proportions) -> None:
+    step, foot = pen.layout.strong * 1.2, axis - size.height - 12
+    placed = list(zip(_placed(pen, labels), labels, strict=True))
+    for (x, row), label in placed:
+        if label.points_to is not None:
+            pen.line(x, foot - row * step + 4, label.x, axis - label.points_to - 2)
+    for (x, row), label in placed:
         y = foot - row * step
         pen.text(x - label.extra / 2, y, label.words, label.kind, "middle")
-        if growth:
-            _growth_arrow(
-                pen,
-                x + text_width(label.words, pen.layout.text, bold=True) / 2 - label.extra / 2 + 8,
-                y - pen.layout.text * 0.35,
-                _to_the_right(growth, strip),
-            )
+        if label.growth:
+            start = x - label.extra / 2 + _width(pen, label) / 2 + 8
+            _growth_arrow(pen, start, y - pen.layout.text * 0.35, _to_the_right(label.growth, strip))
 
 
 def _to_the_right(growth: Growth, strip: Strip) -> bool:
@@ -106,7 +115,8 @@ def _to_the_right(growth: Growth, strip: Strip) -> bool:
 
 def _growth_arrow(pen: Pen, x: float, y: float, right: bool) -> None:
     ends = ((x, y), (x + _ARROW - 10, y))
-    pen.arrow(*(ends if right else ends[::-1]), kind="mark", size=18)
+    with pen.group("growth"):
+        pen.arrow(*(ends if right else ends[::-1]), kind="mark", size=18)
 
 
 def _lock_names(board: Board, strip: Strip, along: Scale, size: Proportions) -> bool:
@@ -155,8 +165,8 @@ def _below(pen: Pen, strip: Strip, along: Scale, size: Proportions, margin: floa
     room, layout = pen.layout.width / 2 - 10, pen.layout
     clear = used == 0 or _ends_clear(placed, labels, layout, left, right)
     start = y if clear and used <= 1 else y + used * layout.line
-    one, other = pen.lines(2, start, left, room, "bold"), pen.lines(layout.width - 2, start, right, room, "bold", "end")
-    return max(one, other, y + used * layout.line)
+    under_left, under_right = pen.lines(2, start, left, room, "bold"), pen.lines(layout.width - 2, start, right, room, "bold", "end")
+    return max(under_left, under_right, y + used * layout.line)
 
 
 def _ends_clear(placed: list[tuple[float, int]], labels: list[Label], layout: Layout, left: str, right: str) -> bool:
@@ -194,7 +204,7 @@ def _distances(pen: Pen, strip: Strip, along: Scale, margin: float, y: float) ->
             pen.text(x, y + layout.text * 0.36, words, "", "middle")
         return y + 14
     placed = rows([(x, text_width(words, layout.text)) for x, words, _ in spans], 0, layout.width, 10)
-    for (x, row), (middle, words, _) in zip(placed, spans, strict=True):
+    for (x, row), (middle, _, _) in zip(placed, spans, strict=True):
         foot = y + 8 + layout.text + row * layout.line
         if row:
             pen.line(middle, y, x, foot - layout.text)

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from math import cos, radians, sin
 
 from generator.site.drawings.pen import Pen, Point
-from generator.site.drawings.shaft import Carried, Section, Strip, Support
 from generator.site.drawings.shaft_scale import Scale, pitch_of
+from generator.site.drawings.strip import Carried, Section, Strip, Support
 
 _STOP = 8.0
 # half width and half height of a sign, where nothing is known of the part
@@ -100,34 +100,34 @@ def draw_turning(board: Board, strip: Strip, along: Scale, size: Proportions) ->
 
     board.pen.path([at(100 + i * 4) for i in range(41)], "hidden")
     down = (strip.turns == "clockwise") != along.mirrored
-    if strip.turns == "both ways":
-        board.pen.bend(at, 0, 68)
-        board.pen.bend(at, 0, -68)
-    else:
-        board.pen.bend(at, -72, 66) if down else board.pen.bend(at, 72, -66)
+    ways = {"both ways": ((0, 68), (0, -68))}.get(strip.turns, ((-72, 66),) if down else ((72, -66),))
+    with board.pen.group("turning"):
+        for start, end in ways:
+            board.pen.bend(at, start, end)
 
 
 def draw_support(board: Board, strip: Strip, support: Support, along: Scale, size: Proportions) -> None:
     """A bearing on its foot: solid where fixed; where free, a foot between stops as far off as it may float."""
     u, half, base = along.at(support.at), size.half, size.base
     r = radius_at(strip, support.at, size)
-    board.poly(
-        [(u - half, size.height - 4), (u + half, size.height - 4), (u + base, size.foot), (u - base, size.foot)],
-        "solid" if support.holds == "fixed" else "part",
-    )
+    foot = [(u - half, size.height - 4), (u + half, size.height - 4), (u + base, size.foot), (u - base, size.foot)]
+    with board.pen.group(f"foot of {support.letter}"):
+        board.poly(foot, "solid" if support.holds == "fixed" else "part")
     board.box(u - half, u + half, -size.height, size.height)
     for v in (-r, r):
         board.line(u - half, v, u + half, v, "hidden")
     if support.lock and support.lock_toward:
-        _lock(board, support.lock, u, lock_side(support, along), r, size)
+        with board.pen.group(f"{support.lock} of {support.letter}"):
+            _lock(board, support.lock, u, lock_side(support, along), r, size)
     left, right = floats_drawn(support, along, size)
     stands = support.holds == "free" and support.float is not None
     outer = _STOP if stands else 0
     board.box(u - base - left - outer, u + base + right + outer, size.foot, size.foot + 8, "dim", "cut")
     board.line(u - base - left - outer, size.foot, u + base + right + outer, size.foot, "edge")
     if stands:
-        for stop, way in ((u - base - left, -1), (u + base + right, 1)):
-            board.box(stop, stop + way * _STOP, size.foot - 14, size.foot, "solid")
+        with board.pen.group(f"stops of {support.letter}"):
+            for stop, way in ((u - base - left, -1), (u + base + right, 1)):
+                board.box(stop, stop + way * _STOP, size.foot - 14, size.foot, "solid")
 
 
 def floats_drawn(support: Support, along: Scale, size: Proportions) -> tuple[float, float]:
@@ -166,23 +166,42 @@ def _lock(board: Board, lock: str, u: float, side: int, r: float, size: Proporti
     board.box(middle - 2, middle + 2, -r - (9 if lock == "collar" else 8), -r + 2, "solid")
 
 
-def draw_carried(board: Board, part: Carried, along: Scale, size: Proportions) -> float:
-    """A part on the shaft, as its kind; gives its half height."""
+@dataclass(frozen=True)
+class Extent:
+    """A carried part as drawn: its middle, half its length, half its height, whether its rim is left out."""
+
+    u: float
+    half: float
+    high: float
+    broken: bool
+
+
+def extent(part: Carried, along: Scale, size: Proportions, narrow: bool) -> Extent:
+    """How a part is drawn: to its own size where that is known and fits, else as a sign of its kind."""
     sign, tall = _SIGN[part.kind]
     known = abs(along.at(part.at + part.length / 2) - along.at(part.at - part.length / 2)) / 2
-    half = max(known if part.length else sign * (0.6 if board.pen.layout.narrow else 1), 4)
-    cap = size.height
-    high = min(max(part.diameter * size.bore, 14), cap) if part.diameter else min(tall, cap)
-    u = min(max(along.at(part.at), half), along.span - half) if part.length else along.at(part.at)
-    {"flights": _flights, "sprocket": _sprocket, "fan": _fan, "coupling": _coupling}.get(part.kind, _plain)(board, u, half, high)
-    if part.diameter * size.bore > cap and part.kind in ("pulley", "sprocket", "part"):
-        for v in (-high, high):
-            board.poly([(u - half - 3, v - 3), (u + half + 3, v - 3), (u + half + 3, v + 3), (u - half - 3, v + 3)], "blank")
-            wave = min(5, half / 2)
-            board.pen.path(
-                [board.at(u + a, v + b) for a, b in ((-half - 4, 0), (-wave, 0), (-wave / 2, -6), (wave / 2, 6), (wave, 0), (half + 4, 0))]
-            )
-    return high
+    half = max(known if part.length else sign * (0.6 if narrow else 1), 4)
+    wanted = max(part.diameter * size.bore, 14) if part.diameter else tall
+    high = min(wanted, size.height)
+    broken = bool(part.diameter) and wanted > size.height and part.kind in ("pulley", "sprocket", "part")
+    return Extent(along.at(part.at), half, high, broken)
+
+
+def draw_carried(board: Board, part: Carried, drawn: Extent) -> None:
+    """A part on the shaft, as its kind."""
+    draw = {"flights": _flights, "sprocket": _sprocket, "fan": _fan, "coupling": _coupling}.get(part.kind, _plain)
+    draw(board, drawn.u, drawn.half, drawn.high)
+    if drawn.broken:
+        for v in (-drawn.high, drawn.high):
+            _broken_off(board, drawn.u, drawn.half, v)
+
+
+def _broken_off(board: Board, u: float, half: float, v: float) -> None:
+    """The line that says a part goes on."""
+    board.box(u - half - 3, u + half + 3, v - 3, v + 3, "blank")
+    wave = min(5, half / 2)
+    line = ((-half - 4, 0), (-wave, 0), (-wave / 2, -6), (wave / 2, 6), (wave, 0), (half + 4, 0))
+    board.pen.path([board.at(u + a, v + b) for a, b in line])
 
 
 def _plain(board: Board, u: float, half: float, high: float) -> None:

@@ -6,7 +6,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from itertools import pairwise
 
-from generator.site.drawings.shaft import Strip
+from generator.site.drawings.strip import Strip
 from generator.site.drawings.words import apart
 
 

@@ -20,7 +20,8 @@ _MARKS = """
 .pic .mark-tip{fill:var(--accent);stroke:none}
 .pic .blank{fill:var(--paper);stroke:none}
 .pic .hatch{fill:none;stroke:var(--ink)}
-.pic.pic text{fill:var(--ink);stroke:var(--paper);stroke-width:5px;stroke-linejoin:round;paint-order:stroke;font-variant-numeric:tabular-nums}
+.pic.pic text{fill:var(--ink);stroke:var(--paper);stroke-width:5px;stroke-linejoin:round;paint-order:stroke}
+.pic text{font-variant-numeric:tabular-nums}
 .pic.pic text.bold,.pic.pic text.strong,.pic.pic text.letter{font-weight:700}
 .pic a{text-decoration:none}
 .pic a .field{fill:var(--field,var(--paper));stroke:var(--accent);stroke-width:3}
@@ -38,5 +39,5 @@ def style() -> Markup:
 
 
 def _sizes(layout: Layout) -> str:
-    within = f".pic.{layout.name}"
-    return f"{within} text{{font-size:{layout.text}px}}{within} text.strong{{font-size:{layout.strong}px}}{within} text.letter{{font-size:{layout.letter}px}}\n"
+    sizes = {"text": layout.text, "text.strong": layout.strong, "text.letter": layout.letter}
+    return "".join(f".pic.{layout.name} {which}{{font-size:{size}px}}\n" for which, size in sizes.items())
