@@ -65,7 +65,7 @@ def _words(turn: NutTurn) -> Iterator[str]:
 
 
 def _nut(pen: Pen, slots: int) -> None:
-    half = degrees(asin(11 / _RIM))
+    half = min(degrees(asin(11 / _RIM)), 75 / slots)
     outline: list[Point] = []
     for i in range(slots):
         middle = 360 * i / slots
