@@ -15,6 +15,7 @@ from generator.say import say
 from generator.show import Shown, shown
 from generator.site.cautions import Message, standing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
+from generator.site.render import job_name
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, whys
 from generator.value import Value, Withheld
 
@@ -105,11 +106,6 @@ def _held_lines(held: Mapping[str, Mapping[str, list[Judged]]]) -> Iterator[str]
             letter = identity.rpartition("/")[2]
             causes = ", ".join(dict.fromkeys(f.name for found in jobs.values() for f in found))
             yield say("{letter}: {jobs}. {causes}.", letter=letter, jobs=", ".join(job_name(job) for job in jobs), causes=causes[:1].upper() + causes[1:])
-
-
-def job_name(job: str) -> str:
-    """A job as the crew calls it."""
-    return {"put on": say("putting on"), "take off": say("taking off"), "grease": say("greasing"), "run": say("running")}[job]
 
 
 def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[str, Any]:
