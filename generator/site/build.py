@@ -2,15 +2,42 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+import hashlib
+import json
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 from typing import Any
 
-from generator.say import say
+from markupsafe import Markup
+
+from generator.mounting.sheet import MachineSheets, MountingStandard
+from generator.mounting.standard import mounting_standard
+from generator.plant.plant import Issue
+from generator.plant.problems import show_problem
+from generator.plant.resolve import read_plant
+from generator.records.ledger import extended, standing
+from generator.say import say, speak
+from generator.show import shown
+from generator.site.cautions import banner
+from generator.site.drawings.style import style
+from generator.site.exercises import exercise_for, guide_value, term
 from generator.site.finder.index import Entry
+from generator.site.finder.standard import entries_of
 from generator.site.frame import Around, Page
+from generator.site.pages.area.page import area_view
+from generator.site.pages.basis.page import basis_view
+from generator.site.pages.describe.page import describe_view
+from generator.site.pages.documents.page import documents_view
+from generator.site.pages.findings.page import findings_view
+from generator.site.pages.home.page import home_view
+from generator.site.pages.machine.page import machine_view
+from generator.site.pages.release.page import release_view
+from generator.site.pages.revisions.page import revisions_view
+from generator.site.pages.round.page import round_view
+from generator.site.pages.year.page import year_view
+from generator.site.render import rendered, slug
 
 
 class PlantRefused(Exception):
@@ -29,11 +56,87 @@ class Site:
     finder_entries: Iterable[Entry] = ()
     guide_variables: Mapping[str, Any] = field(default_factory=dict)
     files: Mapping[str, Callable[[], bytes]] = field(default_factory=dict)
+    ledger: tuple[Issue, ...] = ()
+    standard: MountingStandard | None = None
 
 
-def prepare(plant_folder: Path, on: date) -> Site:
+def prepare(plant_folder: Path, on: date, publishing: bool = False) -> Site:
     """Read the plant and work out its standard, as judged on a day. Raises PlantRefused before anything is written."""
+    plant, problems = read_plant(plant_folder, on)
+    if plant is None:
+        shown_all = "\n\n".join(show_problem(problem) for problem in problems)
+        raise PlantRefused(shown_all + "\n\n" + say("{count} problems; nothing can be published until they are mended", count=len(problems)))
+    speak(str(plant.typed.language))
+    return site_of(mounting_standard(plant), publishing)
+
+
+def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
+    """The site of a standard. Publishing, its ledger is extended by what changed; else the ledger stays and changed sheets say so."""
+    plant = standard.plant
+    codes = {machine.machine.tag: check_code(machine) for machine in standard.machines}
+    ledger = extended(plant.ledger, codes, plant.on) if publishing else plant.ledger
+    standard = replace(standard, plant=replace(plant, ledger=ledger))
+    newest = standing(ledger)
+    issue = max((line.issue for line in ledger), default=0)
     around = Around(
-        plant=plant_folder.name, on=on.isoformat(), banner=say("No plant has been read. These pages hold no number to work by.")
-    )
-    return Site(around)
+        plant=str(plant.typed.name), issue=say("issue {issue}", issue=issue) if issue else say("not published"), on=plant.on.isoformat(),
+        banner=banner(), language=str(plant.typed.language),
+    )  # fmt: skip
+    files = {"values.json": lambda: _values(standard)}
+    return Site(around, tuple(_pages(standard, around, codes, newest)), tuple(entries_of(standard)), _guide(standard), files, ledger, standard)
+
+
+def check_code(machine: MachineSheets) -> str:
+    """Four characters of a hash over what hands see on the machine's sheets: values and holds, never file and line."""
+    seen = [f"{sheet.id}:{line.key}:{shown(line.value).main}" for sheet in machine.sheets for line in sheet.lines.values()]
+    seen += [f"{shaft.id}:{line.key}:{shown(line.value).main}" for shaft in machine.shafts for line in shaft.lines.values()]
+    seen += [str(machine.machine.typed.isolation.procedure), *(str(e) for e in machine.machine.typed.isolation.energies)]
+    return hashlib.sha256("\n".join(seen).encode()).hexdigest()[:6].upper()
+
+
+def _pages(standard: MountingStandard, around: Around, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> Iterator[Page]:
+    plant = standard.plant
+    style_tag = style()
+    yield _page("index.html", str(plant.typed.name), "home", home_view(standard), kind="home")
+    areas = say("Areas"), "index.html"
+    for code, area in plant.typed.areas.items():
+        yield _page(f"areas/{slug(code)}.html", f"{code} {area.name}", "area", area_view(standard, str(code)), kind="kiosk", back=areas)
+        yield _page(f"rounds/{slug(code)}.html", say("Lubrication round {code}", code=code), "round", round_view(standard, str(code)), back=(str(code), f"areas/{slug(code)}.html"))
+    for machine in standard.machines:
+        yield _machine_page(standard, machine, around, codes, newest, style_tag)
+    simple = (
+        ("findings", say("Findings"), lambda: findings_view(standard)), ("release", say("What would release most"), lambda: release_view(standard)),
+        ("documents", say("Documents on file"), lambda: documents_view(standard)), ("year", say("The year's plan"), lambda: year_view(standard)),
+        ("basis", say("Calculation basis"), basis_view), ("describe", say("How to describe a machine"), describe_view),
+        ("revisions", say("Issues"), lambda: revisions_view(standard)),
+    )  # fmt: skip
+    for name, title, view in simple:
+        yield _page(f"{name}.html", title, name, view(), back=areas)
+
+
+def _page(url: str, title: str, template: str, view: Mapping[str, Any], kind: str = "desk", back: tuple[str, str] | None = None) -> Page:
+    return Page(url, title, lambda: str(rendered(f"{template}/page.html", **view)), kind=kind, back=back)
+
+
+def _machine_page(standard: MountingStandard, machine: MachineSheets, around: Around, codes: Mapping[str, str], newest: Mapping[str, Issue], style_tag: Markup) -> Page:
+    tag, typed = machine.machine.tag, machine.machine.typed
+    line = newest.get(tag)
+    valid = line is not None and line.code == codes[tag]
+    issue = say("issue {issue}, {on}, check {code}", issue=line.issue, on=line.on, code=line.code) if valid and line else say("not published, check {code}", code=codes[tag])
+    heading = Markup("<b>{}</b> {}").format(tag, str(typed.name))
+    area = str(typed.area)
+    return Page(
+        f"machines/{tag}.html", f"{tag} {typed.name}", lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine))),
+        kind="machine", heading=heading, back=(area, f"areas/{slug(area)}.html"), issue=issue, foot=around.foot(codes[tag]),
+    )  # fmt: skip
+
+
+def _guide(standard: MountingStandard) -> dict[str, Any]:
+    return {"plant": standard.plant.typed, "exercise": exercise_for(standard), "value": guide_value(standard), "term": term}
+
+
+def _values(standard: MountingStandard) -> bytes:
+    """Every value by its identity, to compare two publications by."""
+    found = {f"{sheet.id}/{line.key}": shown(line.value).main for machine in standard.machines for sheet in machine.sheets for line in sheet.lines.values()}
+    found |= {f"{shaft.id}/{line.key}": shown(line.value).main for machine in standard.machines for shaft in machine.shafts for line in shaft.lines.values()}
+    return (json.dumps(found, ensure_ascii=False, indent=0, sort_keys=True) + "\n").encode()

@@ -53,11 +53,13 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
 
     site: Site
     frames: Frames
+    # what publishing has read and worked out already
+    prepared: Site | None = None
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Read the plant here: MkDocs empties the old site right after, so what fails must fail now."""
         try:
-            self.site = prepare(self._plant_folder(config), self._day())
+            self.site = self.prepared or prepare(self._plant_folder(config), self._day())
         except PlantRefused as refused:
             raise PluginError(str(refused)) from refused
         self.guides: list[tuple[str, str, str]] = []

@@ -1,0 +1,122 @@
+"""The drawings of a machine page, from the values of its sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from markupsafe import Markup
+
+from generator.mounting.axial import anchor_of
+from generator.mounting.sheet import Sheet, ShaftSheet
+from generator.say import say
+from generator.show import text
+from generator.site.drawings.collar import Collar, collar
+from generator.site.drawings.flange_gap import FlangeGap, flange_gap
+from generator.site.drawings.nut_turn import NutTurn, nut_turn
+from generator.site.drawings.pen import Drawn
+from generator.site.drawings.seat_band import SeatBand, seat_band
+from generator.site.drawings.seat_band import Section as Read
+from generator.site.drawings.shaft import shaft
+from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip, Support
+from generator.units import convert
+from generator.value import Band, Value
+
+CARRIED = {"weight": "part", "belt strands": "pulley", "belt wrap": "pulley", "belt drive": "pulley", "chain": "sprocket", "gear": "sprocket", "unbalance": "fan"}
+
+
+def shaft_drawing(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
+    """The shaft as it is seen from the stated place."""
+    typed = sheet.shaft.typed
+    view = typed.viewed_from
+    strip = Strip(
+        name=str(typed.name),
+        ends=sheet.shaft.ends,
+        sections=tuple(Section(_mm(one.to), _mm(one.diameter)) for one in typed.sections),
+        supports=tuple(_support(one, sheet, held) for one in sheet.sheets),
+        carried=tuple(_carried(sheet)),
+        growths=tuple(_growths(sheet)),
+        turns=str(typed.turns) if typed.turns is not None else "",  # type: ignore[arg-type]
+        seen_from=str(view.place),
+        first_end_left=view.left is None or str(view.left) == sheet.shaft.ends[0],
+        upright=str(typed.lies) == "vertical",
+    )
+    return shaft(strip, f"shaft-{sheet.shaft.key.replace(' ', '-')}")
+
+
+def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
+    """The drawings of one position, by the group they stand in."""
+    letter = sheet.position.letter
+    lock: list[Markup] = []
+    turn, slots, sleeve = sheet.band("nut_turn"), sheet.band("nut_slots"), sheet.position.sleeve
+    if turn and sleeve:
+        words = text(turn.upper) if turn.lower.content == turn.upper.content else say("{least} to {most}", least=text(turn.lower), most=text(turn.upper))
+        counted = say("{least} to {most} of {all} slots", least=f"{slots.lower.content:g}", most=f"{slots.upper.content:g}", all=f"{sleeve.typed.nut.slots.content:g}") if slots else ""
+        least, most = (convert(end.content, end.unit, "turn") for end in (turn.lower, turn.upper))
+        lock.append(nut_turn(NutTurn(int(sleeve.typed.nut.slots.content), least, most, words, counted, str(sleeve.typed.hand)), f"turn-{letter}"))  # type: ignore[arg-type]
+    gap, travel = sheet.band("flange_gap"), sheet.band("nut_travel")
+    if gap and travel and turn:
+        drawn = FlangeGap(_drawn(gap.lower), _drawn(travel.upper), text(turn.upper))
+        lock.append(flange_gap(drawn, f"gap-{letter}"))
+    if sheet.lines.get("collar_turn") is not None and sheet.position.typed.collar is not None:
+        toward = "first" if str(sheet.position.typed.collar) == on.shaft.ends[0] else "second"
+        turns = str(on.shaft.typed.turns) if on.shaft.typed.turns is not None else ""
+        lock.append(collar(Collar(letter, toward, on.shaft.ends, turns), f"collar-{letter}"))  # type: ignore[arg-type]
+    seat = _seat(sheet)
+    return {"lock": lock, "seat": [seat] if seat else []}
+
+
+def _seat(sheet: Sheet) -> Markup | None:
+    limits = sheet.band("shaft_limits")
+    read = [r for r in sheet.position.readings if r.quantity.startswith("seat diameter")]
+    if not isinstance(limits, Band) or not read:
+        return None
+    last = [r for r in read if r.record == read[-1].record]
+    unit = limits.lower.unit
+    sections = []
+    for number in sorted({r.quantity.split()[2] for r in last}):
+        values = tuple(Drawn(convert(r.value.content, r.value.unit, unit), text(r.value, unit)) for r in last if r.quantity.split()[2] == number)
+        sections.append(Read(say("section {number}", number=number), values))
+    return seat_band(SeatBand(Drawn(limits.lower.content, text(limits.lower)), Drawn(limits.upper.content, text(limits.upper)), tuple(sections)), f"seat-{sheet.position.letter}")
+
+
+def _support(sheet: Sheet, on: ShaftSheet, held: Mapping[str, Any]) -> Support:
+    position = sheet.position
+    jobs = held.get(sheet.id) or {}
+    side = position.typed.nut if position.sleeve is not None else position.typed.collar
+    locks = position.bearing.typed.locks if position.bearing else None
+    lock = "nut" if position.sleeve else "" if locks is None else "screws" if str(locks.by) == "set screws" else "collar"
+    toward = None if side is None else "first" if str(side) == on.shaft.ends[0] else "second"
+    first, second = sheet.number("float_first"), sheet.number("float_second")
+    room = Float(_drawn(first), _drawn(second)) if first is not None and second is not None else None
+    assert position.typed.at is not None
+    return Support(
+        position.letter, _mm(position.typed.at), str(position.typed.holds), say("HELD: {jobs}", jobs=", ".join(say(job) for job in jobs)) if jobs else "", bool(jobs),  # type: ignore[arg-type]
+        lock if toward else "", toward, room,  # type: ignore[arg-type]
+    )  # fmt: skip
+
+
+def _carried(sheet: ShaftSheet) -> Any:
+    for name, load in (sheet.shaft.typed.loads or {}).items():
+        kind = CARRIED.get(str(load.kind))
+        if kind is not None and isinstance(load.at, Value):
+            diameter = getattr(load, "pulley", None) or getattr(load, "pitch_diameter", None)
+            yield Carried(kind, _mm(load.at), str(name), 0, _mm(diameter) if diameter else 0)  # type: ignore[arg-type]
+
+
+def _growths(sheet: ShaftSheet) -> Any:
+    if len(sheet.sheets) < 2:
+        return
+    anchor = anchor_of(sheet.shaft)
+    for one in sheet.sheets:
+        grows = one.number("growth_here")
+        if grows is not None and one.position is not anchor and anchor.typed.at and one.position.typed.at:
+            yield Growth(_mm(anchor.typed.at), _mm(one.position.typed.at), Drawn(grows.content, text(grows)))
+
+
+def _drawn(value: Value) -> Drawn:
+    return Drawn(_mm(value), text(value))
+
+
+def _mm(value: Value) -> float:
+    return convert(value.content, value.unit, "mm")
