@@ -38,9 +38,9 @@ class TwoFixedBearings:
 
 
 def two_fixed_bearings(plant: Plant, machine: MachineSheets) -> Iterator[TwoFixedBearings]:
-    """Shafts with two units called fixed, outside take-ups, whose growth is more than the clearance inside."""
+    """Shafts with two units fixed in fact, outside take-ups, whose growth is more than the clearance inside."""
     for shaft in machine.shafts:
-        fixed = [s for s in shaft.sheets if str(s.position.typed.holds) == "fixed"]
+        fixed = [s for s in shaft.sheets if physically_fixed(s.position)]
         if len(fixed) < 2 or _take_ups(fixed):
             continue
         grows = growth(shaft.shaft, fixed[0].position, fixed[-1].position)
