@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+from pathlib import Path
 from typing import Any
 
 from pydantic import BaseModel
@@ -40,3 +42,30 @@ def _for_an_editor(node: Any, names: bool = False) -> Any:
 
 def _idle(key: str, node: dict[str, Any]) -> bool:
     return key == "title" or (key == "default" and node["default"] is None)
+
+
+def write_schemas(folder: Path) -> tuple[Path, ...]:
+    """Write the schema of each kind of file to FOLDER/schema; an editor is told of one by a first line in the file."""
+    from generator.plant.load import LIBRARY
+    from generator.plant.model.document import Document
+    from generator.plant.model.machine import Machine
+    from generator.plant.model.plant import Acceptance, Plant
+
+    kinds: dict[str, dict[str, Any]] = {"plant": json_schema(Plant), "machine": json_schema(Machine), "document": json_schema(Document)}
+    kinds["accepted"] = {"type": "array", "items": json_schema(Acceptance)}
+    kinds |= {kind: {"type": "object", "additionalProperties": json_schema(model)} for kind, model in LIBRARY.items()}
+    written = []
+    (folder / "schema").mkdir(parents=True, exist_ok=True)
+    for kind, schema in kinds.items():
+        path = folder / "schema" / f"{kind}.json"
+        path.write_text(json.dumps(_lifted(schema), indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+        written.append(path)
+    return tuple(written)
+
+
+def _lifted(schema: dict[str, Any]) -> dict[str, Any]:
+    """References count from the top of the document, so the shared definitions go there."""
+    inner = schema.get("items") or schema.get("additionalProperties")
+    if isinstance(inner, dict) and "$defs" in inner:
+        schema = {**schema, "$defs": inner.pop("$defs")}
+    return schema
