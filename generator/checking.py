@@ -37,9 +37,19 @@ class Report:
             shown = "\n\n".join(show_problem(problem) for problem in self.problems)
             return shown + "\n\n" + say("{count} problems; nothing can be published until they are mended", count=len(self.problems))
         lines = [_said(finding) for finding in self.findings]
-        counts = ", ".join(say("{count} {level}", count=sum(1 for f in self.findings if f.rule.LEVEL == level and not f.accepted), level=level) for level in LEVELS)
+        counts = ", ".join(
+            say("{count} {level}", count=sum(1 for f in self.findings if level == f.rule.LEVEL and not f.accepted), level=level)
+            for level in LEVELS
+        )
         accepted = sum(1 for f in self.findings if f.accepted)
-        total = say("{machines} machines, {positions} positions, judged on {on}: {counts}, {accepted} accepted", machines=self.machines, positions=self.positions, on=self.on, counts=counts, accepted=accepted)
+        total = say(
+            "{machines} machines, {positions} positions, judged on {on}: {counts}, {accepted} accepted",
+            machines=self.machines,
+            positions=self.positions,
+            on=self.on,
+            counts=counts,
+            accepted=accepted,
+        )
         return "\n\n".join([*lines, total])
 
     def as_json(self) -> dict[str, Any]:
@@ -49,7 +59,17 @@ class Report:
             "judged_on": self.on.isoformat(),
             "machines": self.machines,
             "positions": self.positions,
-            "problems": [{"file": p.place.file, "line": p.place.line, "column": p.place.column, "text": p.line_text, "wrong": p.wrong, "right": p.right} for p in self.problems],
+            "problems": [
+                {
+                    "file": p.place.file,
+                    "line": p.place.line,
+                    "column": p.place.column,
+                    "text": p.line_text,
+                    "wrong": p.wrong,
+                    "right": p.right,
+                }
+                for p in self.problems
+            ],
             "findings": [_json(finding) for finding in self.findings],
         }
 
@@ -71,7 +91,15 @@ def _said(finding: Judged) -> str:
     head = f"{finding.rule.LEVEL}: {finding.rule.at}: {finding.name}" + (f" ({held})" if held else "")
     lines = [head, f"  {finding.rule.says()}", f"  {say('clears it: {what}', what=finding.rule.clears())}", f"  {finding.rule.place}"]
     if finding.accepted:
-        lines.append("  " + say("accepted by {by} until {until}: {because}", by=finding.accepted_by, until=finding.accepted_until, because=finding.accepted_because))
+        lines.append(
+            "  "
+            + say(
+                "accepted by {by} until {until}: {because}",
+                by=finding.accepted_by,
+                until=finding.accepted_until,
+                because=finding.accepted_because,
+            )
+        )
     if finding.back_because:
         lines.append("  " + say("was accepted, and is back: {why}", why=finding.back_because))
     return "\n".join(lines)

@@ -13,8 +13,15 @@ import click
 from generator import __version__
 
 DAY = click.DateTime(formats=["%Y-%m-%d"])
-PLANT = click.option("--plant", "folder", default="plant_data", show_default=True, type=click.Path(path_type=Path), help="The folder with plant.yml in it.")
-ON = click.option("--on", type=DAY, default=None, help="Judge as on this day (YYYY-MM-DD); today unless said. Acceptances, reviews and calibrations run out on it.")
+PLANT = click.option(
+    "--plant", "folder", default="plant_data", show_default=True, type=click.Path(path_type=Path), help="The folder with plant.yml in it."
+)
+ON = click.option(
+    "--on",
+    type=DAY,
+    default=None,
+    help="Judge as on this day (YYYY-MM-DD); today unless said. Acceptances, reviews and calibrations run out on it.",
+)
 JSON = click.option("--json", "as_json", is_flag=True, help="Give JSON, for other programs.")
 
 
@@ -52,7 +59,13 @@ def check(folder: Path, on: Any, as_json: bool) -> None:
 @main.command()
 @PLANT
 @ON
-@click.option("--site", default="site", show_default=True, type=click.Path(path_type=Path), help="Where the site shall stand. It is replaced in one step, and kept as it is if anything fails.")
+@click.option(
+    "--site",
+    default="site",
+    show_default=True,
+    type=click.Path(path_type=Path),
+    help="Where the site shall stand. It is replaced in one step, and kept as it is if anything fails.",
+)
 def publish(folder: Path, on: Any, site: Path) -> None:
     """Publish the mounting standard: read, compute, build aside, verify, put in place.
 
@@ -87,7 +100,12 @@ def show(position: str, folder: Path, on: Any) -> None:
 @main.command()
 @click.argument("method", required=False)
 @click.argument("inputs", nargs=-1, metavar="[NAME=VALUE]...")
-@click.option("--from", "case", type=click.Path(path_type=Path), help="A case file: `inputs:` with names and values, rows as lists, as a check has them.")
+@click.option(
+    "--from",
+    "case",
+    type=click.Path(path_type=Path),
+    help="A case file: `inputs:` with names and values, rows as lists, as a check has them.",
+)
 @JSON
 def compute(method: str | None, inputs: tuple[str, ...], case: Path | None, as_json: bool) -> None:
     """Work one calculation out by hand.

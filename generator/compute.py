@@ -27,7 +27,9 @@ def inputs_of(method: Method, typed: Mapping[str, Any], origin: str) -> dict[str
     values = {}
     for line, (name, given) in enumerate(typed.items(), 1):
         if name not in method.takes:
-            raise BadCase(say("{method} takes no {name}", method=method.name, name=name), say("it takes: {names}", names=", ".join(method.takes)))
+            raise BadCase(
+                say("{method} takes no {name}", method=method.name, name=name), say("it takes: {names}", names=", ".join(method.takes))
+            )
         values[name] = value_of(method.takes[name], given, name, Place(origin, line))
     return values
 
@@ -37,7 +39,10 @@ def value_of(kind: Any, given: Any, name: str, place: Place) -> Any:
     row = row_of(kind)
     if row is not None:
         if not isinstance(given, list) or not all(isinstance(one, Mapping) for one in given):
-            raise BadCase(say("{name} is rows", name=name), say("give them by --from: a list of mappings with {names}", names=", ".join(fields(row) or {})))
+            raise BadCase(
+                say("{name} is rows", name=name),
+                say("give them by --from: a list of mappings with {names}", names=", ".join(fields(row) or {})),
+            )
         return Rows(tuple(Results({n: value_of(k, one.get(n, ""), n, place) for n, k in (fields(row) or {}).items()}) for one in given))
     words = words_of(kind)
     label = label_of(kind)
@@ -66,10 +71,14 @@ def case_from(path: Path, method: Method) -> dict[str, Any]:
     if isinstance(found, list) and len(found) == 1:
         found = found[0]
     if not isinstance(found, dict):
-        raise BadCase(say("{path} is no case", path=path), say("`method: {method}` and `inputs:` with a name and a value a line", method=method.name))
+        raise BadCase(
+            say("{path} is no case", path=path), say("`method: {method}` and `inputs:` with a name and a value a line", method=method.name)
+        )
     case = found.get("inputs", found)
     if not isinstance(case, dict) or (str(found.get("method", method.name)) != method.name):
-        raise BadCase(say("{path} is no case of {method}", path=path, method=method.name), say("`method: {method}` and `inputs:`", method=method.name))
+        raise BadCase(
+            say("{path} is no case of {method}", path=path, method=method.name), say("`method: {method}` and `inputs:`", method=method.name)
+        )
     return {name: given for name, given in case.items() if name != "method"}
 
 
@@ -143,5 +152,11 @@ def _described_one(name: str, kind: Any, default: Any) -> str:
     if label is None:
         return f"  {name}: {meaning(kind, name)}{after}"
     unit = f" [{unit_text(label.unit) or '-'}]"
-    span = "" if isinf(label.low) and isinf(label.high) else f", {label.low:g} to {label.high:g}" if not isinf(label.high) else say(", from {low}", low=f"{label.low:g}")
+    span = (
+        ""
+        if isinf(label.low) and isinf(label.high)
+        else f", {label.low:g} to {label.high:g}"
+        if not isinf(label.high)
+        else say(", from {low}", low=f"{label.low:g}")
+    )
     return f"  {name}: {label.meaning}, {label.symbol or '-'}{unit}{span}{after}"

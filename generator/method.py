@@ -38,7 +38,14 @@ class OutsideRange(ValueError):
         if label.high == inf:
             text = say("{meaning} {number}{unit} is below {low}", meaning=label.meaning, number=f"{number:g}", unit=unit, low=low)
         else:
-            text = say("{meaning} {number}{unit} is outside {low} to {high}", meaning=label.meaning, number=f"{number:g}", unit=unit, low=low, high=high)
+            text = say(
+                "{meaning} {number}{unit} is outside {low} to {high}",
+                meaning=label.meaning,
+                number=f"{number:g}",
+                unit=unit,
+                low=low,
+                high=high,
+            )
         super().__init__(text)
 
 
@@ -114,7 +121,7 @@ class Method:
 
     def _withheld(self, held: Withheld) -> Any:
         names = fields(self.gives)
-        return Results({name: held for name in names}) if names else held
+        return Results(dict.fromkeys(names, held)) if names else held
 
 
 def method(

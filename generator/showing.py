@@ -29,14 +29,18 @@ def shown_position(folder: Path, on: date, identity: str) -> tuple[bool, str]:
     known = [position.id for machine in plant.machines for position in machine.positions]
     if wanted not in known:
         near = nearest(wanted, known)
-        return False, say("no position {name} in this plant; nearest known: {near}", name=identity, near=near) if near else say("no position {name} in this plant", name=identity)
+        return False, say("no position {name} in this plant; nearest known: {near}", name=identity, near=near) if near else say(
+            "no position {name} in this plant", name=identity
+        )
     machine = plant.machine(wanted.partition("/")[0])
     assert machine
     sheet = next(s for s in machine_sheets(plant, machine).sheets if s.id == wanted)
     lines = [f"{wanted}", "", say("As it is meant, each fact with the line it came from")]
     lines += list(_columns(_typed(plant, wanted)))
     lines += ["", say("Values, each with its reason")]
-    lines += list(_columns((line.name, shown(line.value, str(plant.typed.units)).main, _reason(line.value)) for line in sheet.lines.values()))
+    lines += list(
+        _columns((line.name, shown(line.value, str(plant.typed.units)).main, _reason(line.value)) for line in sheet.lines.values())
+    )
     return True, "\n".join(lines)
 
 

@@ -22,4 +22,6 @@ def start_plant(folder: Path) -> str:
         shutil.copytree(SMALL, folder, dirs_exist_ok=True)
     except OSError as refused:
         raise StartRefused(say("{folder} cannot be written: {why}", folder=folder, why=refused)) from refused
-    return say("made {folder}\nnext: seatbook check --plant {folder}, then seatbook publish --plant {folder} --site site-of-mine", folder=folder)
+    return say(
+        "made {folder}\nnext: seatbook check --plant {folder}, then seatbook publish --plant {folder} --site site-of-mine", folder=folder
+    )

@@ -19,7 +19,9 @@ def support_misalignment(
 
 
 @method(r"t = \mathrm{IT7}(L)", None)
-def seat_flatness(it7: Annotated[float, Is("standard tolerance IT7 on the longest side of the foot", r"\mathrm{IT7}", "um", 1, 300)]) -> Annotated[float, Is("flatness asked of the face", "t", "um")]:
+def seat_flatness(
+    it7: Annotated[float, Is("standard tolerance IT7 on the longest side of the foot", r"\mathrm{IT7}", "um", 1, 300)],
+) -> Annotated[float, Is("flatness asked of the face", "t", "um")]:
     """Flatness of the face a housing stands on
     A housing drawn down on a face that is not flat is twisted, and its ring can no longer swivel square."""
     return it7

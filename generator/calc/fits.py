@@ -55,7 +55,9 @@ def seat_form_and_finish(
     diameter: Annotated[float, Is("seat diameter", "d", "mm", 3, 500)],
     it5: Annotated[float, Is("standard tolerance IT5 at that size", r"\mathrm{IT5}", "um", 1, 100)],
     it7: Annotated[float, Is("standard tolerance IT7 at that size", r"\mathrm{IT7}", "um", 1, 200)],
-    seat: Literal["press seat, grade 6 or finer", "press seat, grade 7", "clearance seat h5 to h8", "sleeve seat h9", "sleeve seat h10 or wider"],
+    seat: Literal[
+        "press seat, grade 6 or finer", "press seat, grade 7", "clearance seat h5 to h8", "sleeve seat h9", "sleeve seat h10 or wider"
+    ],
 ) -> Form:
     """Form and finish of a seat
     Two-point readings are accepted up to twice the radial zone. They do not see three- or five-lobed form, nor a bend: where fretting was found, check with an indicator and V-block."""

@@ -26,7 +26,10 @@ class Slots(NamedTuple):
     most: Annotated[float, Is("most whole slots", r"n_{\max}")]
 
 
-@method(r"n_{\min} = \left\lceil \frac{z\,\theta_1}{360} \right\rceil, \quad n_{\max} = \left\lfloor \frac{z\,\theta_2}{360} \right\rfloor", STATICS)
+@method(
+    r"n_{\min} = \left\lceil \frac{z\,\theta_1}{360} \right\rceil, \quad n_{\max} = \left\lfloor \frac{z\,\theta_2}{360} \right\rfloor",
+    STATICS,
+)
 def turn_in_slots(
     least: Annotated[float, Is("least turn", r"\theta_1", "deg", 0, 3600)],
     most: Annotated[float, Is("greatest turn", r"\theta_2", "deg", 0, 3600)],

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from generator.findings import axial, documents, grease, housing, locks, seat
+from generator.findings import axial, bolts, documents, grease, housing, locks, rings, seat
 from generator.findings.finding import JOBS, LEVELS, Judged, Looks, judged
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Plant
@@ -15,8 +15,8 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (axial.VerticalWeightOnFree, axial.vertical_weight_on_free),
     (housing.DustZoneIgnition, housing.dust_zone_ignition),
     (grease.FoodGrease, grease.food_grease),
-    (locks.EccentricOnReversing, locks.eccentric_on_reversing),
-    (locks.CollarDirectionUnknown, locks.collar_direction_unknown),
+    (rings.EccentricOnReversing, rings.eccentric_on_reversing),
+    (rings.CollarDirectionUnknown, rings.collar_direction_unknown),
     (axial.TwoFixedBearings, axial.two_fixed_bearings),
     (axial.NoFixedBearing, axial.no_fixed_bearing),
     (axial.GrowthOverFloat, axial.growth_over_float),
@@ -25,13 +25,13 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (seat.InchMetricNearMiss, seat.inch_metric_near_miss),
     (seat.WrongBore, seat.wrong_bore),
     (locks.NutThreadNotSleeveThread, locks.nut_thread_not_sleeve_thread),
-    (housing.PolymerOverTorque, housing.polymer_over_torque),
+    (bolts.PolymerOverTorque, bolts.polymer_over_torque),
     (documents.MakerDocumentMissing, documents.maker_document_missing),
     (grease.GreaseMix, grease.grease_mix),
     (seat.ShaftForm, seat.shaft_form),
     (seat.SeatOutsideTheMakers, seat.seat_outside_the_makers),
-    (locks.SetScrewOnHardOrHollowShaft, locks.set_screw_on_hard_or_hollow_shaft),
-    (locks.SpeedOverLocking, locks.speed_over_locking),
+    (rings.SetScrewOnHardOrHollowShaft, rings.set_screw_on_hard_or_hollow_shaft),
+    (rings.SpeedOverLocking, rings.speed_over_locking),
     (locks.NutSideAgainstPlantRule, locks.nut_side_against_plant_rule),
     (locks.SlotRoomBelowTravel, locks.slot_room_below_travel),
     (axial.FixedOnTheWrongSide, axial.fixed_on_the_wrong_side),
@@ -40,9 +40,9 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (housing.TakeUpTravelUsed, housing.take_up_travel_used),
     (housing.SealMisalignment, housing.seal_misalignment),
     (housing.FrameNotFlat, housing.frame_not_flat),
-    (housing.StainlessGall, housing.stainless_gall),
-    (housing.TappedBaseEngagement, housing.tapped_base_engagement),
-    (housing.TorqueToolRange, housing.torque_tool_range),
+    (bolts.StainlessGall, bolts.stainless_gall),
+    (bolts.TappedBaseEngagement, bolts.tapped_base_engagement),
+    (bolts.TorqueToolRange, bolts.torque_tool_range),
     (grease.GreaseSpeed, grease.grease_speed),
     (grease.GreaseTemperature, grease.grease_temperature),
     (grease.GreaseOnSealed, grease.grease_on_sealed),

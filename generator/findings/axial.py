@@ -28,7 +28,9 @@ class TwoFixedBearings:
     grows: Value
 
     def says(self) -> str:
-        return say("{letters} both hold the shaft endwise, and it grows {growth} between them.", letters=self.letters, growth=said(self.grows))
+        return say(
+            "{letters} both hold the shaft endwise, and it grows {growth} between them.", letters=self.letters, growth=said(self.grows)
+        )
 
     def clears(self) -> str:
         return say("One of them made free, with a way to float and room for the growth.")
@@ -45,7 +47,9 @@ def two_fixed_bearings(plant: Plant, machine: MachineSheets) -> Iterator[TwoFixe
             continue
         grows = growth(shaft.shaft, fixed[0].position, fixed[-1].position)
         if isinstance(grows, Value) and abs(number(grows, "mm")) > _slack(fixed):
-            yield TwoFixedBearings(shaft.id, fixed[-1].position.place, say("{a} and {b}", a=fixed[0].position.letter, b=fixed[-1].position.letter), grows)
+            yield TwoFixedBearings(
+                shaft.id, fixed[-1].position.place, say("{a} and {b}", a=fixed[0].position.letter, b=fixed[-1].position.letter), grows
+            )
 
 
 def _take_ups(sheets: list[Sheet]) -> bool:
@@ -54,7 +58,11 @@ def _take_ups(sheets: list[Sheet]) -> bool:
 
 def _slack(sheets: list[Sheet]) -> float:
     """The axial clearance inside the bearings as the maker gives it; none where it does not."""
-    known = [s.position.bearing.typed.clearance.axial for s in sheets if s.position.bearing and s.position.bearing.typed.clearance and s.position.bearing.typed.clearance.axial]
+    known = [
+        s.position.bearing.typed.clearance.axial
+        for s in sheets
+        if s.position.bearing and s.position.bearing.typed.clearance and s.position.bearing.typed.clearance.axial
+    ]
     return min((number(band.lower, "mm") for band in known), default=0.0)
 
 
@@ -108,7 +116,13 @@ def fixed_on_the_wrong_side(plant: Plant, machine: MachineSheets) -> Iterator[Fi
             if not room or not grows or not isinstance(room.value, Value) or not isinstance(grows.value, Value):
                 continue
             if margin * abs(number(grows.value, "mm")) + (error if key == "seal" else 0.0) > number(room.value, "mm"):
-                why = say("From {letter} the shaft grows {growth} into the {what}, which has {room}.", letter=anchor_of(shaft.shaft).letter, growth=said(grows.value), what=what, room=said(room.value))
+                why = say(
+                    "From {letter} the shaft grows {growth} into the {what}, which has {room}.",
+                    letter=anchor_of(shaft.shaft).letter,
+                    growth=said(grows.value),
+                    what=what,
+                    room=said(room.value),
+                )
                 yield FixedOnTheWrongSide(shaft.id, place_of(room.value, shaft.shaft.place), why, grows.value)
         yield from _against_rule(plant, machine, shaft)
 
@@ -140,7 +154,12 @@ class GrowthOverFloat:
     there: Value
 
     def says(self) -> str:
-        return say("The shaft grows {growth} here and needs {needed} of float; there is {there}.", growth=said(self.grows), needed=said(self.needed), there=said(self.there))
+        return say(
+            "The shaft grows {growth} here and needs {needed} of float; there is {there}.",
+            growth=said(self.grows),
+            needed=said(self.needed),
+            there=said(self.there),
+        )
 
     def clears(self) -> str:
         return say("Float of at least {needed} toward that end.", needed=said(self.needed))
@@ -241,5 +260,3 @@ def free_in_name_only(plant: Plant, machine: MachineSheets) -> Iterator[FreeInNa
         for sheet in shaft.sheets:
             if len(shaft.sheets) > 1 and str(sheet.position.typed.holds) == "free" and physically_fixed(sheet.position):
                 yield FreeInNameOnly(sheet.id, place_of(sheet.position.typed.holds, sheet.position.place))
-
-

@@ -71,11 +71,18 @@ class MakerDocumentPastReview:
 def maker_document_past_review(plant: Plant, machine: MachineSheets) -> Iterator[MakerDocumentPastReview]:
     """Positions that rest on a document past its review."""
     for sheet in machine.sheets:
-        used = {end.reason.document for line in sheet.lines.values() for end in (line.value, getattr(line.value, "lower", None)) if isinstance(end, Value) and isinstance(end.reason, Instructed)}
+        used = {
+            end.reason.document
+            for line in sheet.lines.values()
+            for end in (line.value, getattr(line.value, "lower", None))
+            if isinstance(end, Value) and isinstance(end.reason, Instructed)
+        }
         for name in sorted(used):
             document = plant.library.documents.get(name)
             if document and str(document.typed.review_by.content) < plant.on.isoformat():
-                yield MakerDocumentPastReview(sheet.id, place_of(document.typed.review_by, document.place), name, str(document.typed.review_by.content))
+                yield MakerDocumentPastReview(
+                    sheet.id, place_of(document.typed.review_by, document.place), name, str(document.typed.review_by.content)
+                )
 
 
 @dataclass(frozen=True)
@@ -99,7 +106,11 @@ def gun_not_weighed(plant: Plant, machine: MachineSheets) -> Iterator[GunNotWeig
     """Positions whose gun's weighing has run out."""
     for sheet in machine.sheets:
         gun = sheet.position.gun
-        if gun and sheet.lines.get("grease_feed") is None and (gun.typed.stroke is None or run_out(gun.typed.weighed, practice(plant, "gun_weighed"), plant.on)):
+        if (
+            gun
+            and sheet.lines.get("grease_feed") is None
+            and (gun.typed.stroke is None or run_out(gun.typed.weighed, practice(plant, "gun_weighed"), plant.on))
+        ):
             yield GunNotWeighed(sheet.id, gun.place, gun.name)
 
 
@@ -116,7 +127,12 @@ class RecordOfAnOldIssue:
     valid: int
 
     def says(self) -> str:
-        return say("Record {record} was made from issue {named}; issue {valid} was valid that day.", record=self.record, named=self.named, valid=self.valid)
+        return say(
+            "Record {record} was made from issue {named}; issue {valid} was valid that day.",
+            record=self.record,
+            named=self.named,
+            valid=self.valid,
+        )
 
     def clears(self) -> str:
         return say("The job held against the valid sheet, and a new record made.")

@@ -34,5 +34,3 @@ def zone(sheet: Sheet) -> str:
     """The zone of a position, "" for none."""
     around = sheet.position.typed.surroundings
     return str(around.zone) if around and around.zone is not None else ""
-
-

@@ -26,7 +26,12 @@ class GreaseSpeed:
     grease: str
 
     def says(self) -> str:
-        return say("{found} mm/min against the {allowed} of {grease}.", found=f"{self.found.content:.0f}", allowed=f"{self.allowed.content:.0f}", grease=self.grease)
+        return say(
+            "{found} mm/min against the {allowed} of {grease}.",
+            found=f"{self.found.content:.0f}",
+            allowed=f"{self.allowed.content:.0f}",
+            grease=self.grease,
+        )
 
     def clears(self) -> str:
         return say("A grease whose limit is higher, after cleaning out this one.")
@@ -57,7 +62,13 @@ class GreaseTemperature:
     grease: str
 
     def says(self) -> str:
-        return say("{verdict}: {temperature} against {limit} of {grease}.", verdict=say(self.verdict).capitalize(), temperature=said(self.temperature), limit=said(self.limit), grease=self.grease)
+        return say(
+            "{verdict}: {temperature} against {limit} of {grease}.",
+            verdict=say(self.verdict).capitalize(),
+            temperature=said(self.temperature),
+            limit=said(self.limit),
+            grease=self.grease,
+        )
 
     def clears(self) -> str:
         return say("A grease for this temperature, or the heat kept from the bearing.")
@@ -90,7 +101,12 @@ class GreaseMix:
     charts: str
 
     def says(self) -> str:
-        return say("{inside} is inside, {planned} is planned, and no test on file lets them meet (charts: {charts}).", inside=self.inside, planned=self.planned, charts=say(self.charts))
+        return say(
+            "{inside} is inside, {planned} is planned, and no test on file lets them meet (charts: {charts}).",
+            inside=self.inside,
+            planned=self.planned,
+            charts=say(self.charts),
+        )
 
     def clears(self) -> str:
         return say("The bearing cleaned out before {planned}; or a test or letter on file.", planned=self.planned)
@@ -103,10 +119,17 @@ def grease_mix(plant: Plant, machine: MachineSheets) -> Iterator[GreaseMix]:
         if planned is None or inside is None or planned.name == inside.name:
             continue
         pairs = [(planned, inside.name), (inside, planned.name)]
-        evidence = [m for grease, other in pairs for m in grease.typed.mixes_with or () if str(m.grease) == other and str(m.from_) in plant.library.documents]
+        evidence = [
+            m
+            for grease, other in pairs
+            for m in grease.typed.mixes_with or ()
+            if str(m.grease) == other and str(m.from_) in plant.library.documents
+        ]
         if not evidence:
             word = sheet.position.typed.grease.inside if sheet.position.typed.grease else None
-            yield GreaseMix(sheet.id, place_of(word, sheet.position.place), inside.name, planned.name, str(content(sheet, "grease_mix") or "not listed"))
+            yield GreaseMix(
+                sheet.id, place_of(word, sheet.position.place), inside.name, planned.name, str(content(sheet, "grease_mix") or "not listed")
+            )
 
 
 @dataclass(frozen=True)
@@ -139,7 +162,12 @@ def food_grease(plant: Plant, machine: MachineSheets) -> Iterator[FoodGrease]:
             if registered not in ("incidental contact", "direct contact"):
                 yield FoodGrease(sheet.id, _planned_at(sheet), grease.name, say("not registered for incidental contact"))
             elif letter not in plant.library.documents:
-                yield FoodGrease(sheet.id, place_of(getattr(food, "from_", None), grease.place), grease.name, say("its letter {letter} is not on file", letter=letter))
+                yield FoodGrease(
+                    sheet.id,
+                    place_of(getattr(food, "from_", None), grease.place),
+                    grease.name,
+                    say("its letter {letter} is not on file", letter=letter),
+                )
 
 
 @dataclass(frozen=True)
@@ -168,7 +196,9 @@ def grease_on_sealed(plant: Plant, machine: MachineSheets) -> Iterator[GreaseOnS
         given = next((r for r in reversed(sheet.position.readings) if r.quantity in ("grease given", "strokes given")), None)
         gun = typed.gun if typed else None
         if gun is not None or given is not None:
-            yield GreaseOnSealed(sheet.id, place_of(gun, given.place if given else sheet.position.place), say(str(feed.content)).capitalize())
+            yield GreaseOnSealed(
+                sheet.id, place_of(gun, given.place if given else sheet.position.place), say(str(feed.content)).capitalize()
+            )
 
 
 @dataclass(frozen=True)
@@ -191,7 +221,12 @@ def regrease_running_behind_guard(plant: Plant, machine: MachineSheets) -> Itera
     """Positions greased running whose fitting is inside the guard, or not said."""
     for sheet in machine.sheets:
         typed = sheet.position.typed
-        if sheet.lines.get("grease_feed") is None and typed.regrease is not None and str(typed.regrease.when) == "running" and (typed.fitting is None or str(typed.fitting.place) == "inside the guard"):
+        if (
+            sheet.lines.get("grease_feed") is None
+            and typed.regrease is not None
+            and str(typed.regrease.when) == "running"
+            and (typed.fitting is None or str(typed.fitting.place) == "inside the guard")
+        ):
             yield RegreaseRunningBehindGuard(sheet.id, place_of(typed.regrease.when, sheet.position.place))
 
 

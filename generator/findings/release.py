@@ -47,7 +47,9 @@ def releases(standard: MountingStandard) -> Releases:
             readings.setdefault(need.what, []).append(position)
         else:
             entries.setdefault(f"{need.subject}: {need.what}", []).append(position)
-    requests = [Request(maker, _ranked(figures), _once(p for positions in figures.values() for p in positions)) for maker, figures in asked.items()]
+    requests = [
+        Request(maker, _ranked(figures), _once(p for positions in figures.values() for p in positions)) for maker, figures in asked.items()
+    ]
     return Releases(
         tuple(sorted(requests, key=lambda r: (-len(r.positions), r.maker))),
         tuple(Wanted(what, positions) for what, positions in _ranked(readings)),

@@ -29,7 +29,11 @@ class ShaftBelowLimit:
     limit: Value
 
     def says(self) -> str:
-        return say("The smallest reading is {smallest}; the lower limit is {limit}.", smallest=said(self.smallest, "mm"), limit=said(self.limit, "mm"))
+        return say(
+            "The smallest reading is {smallest}; the lower limit is {limit}.",
+            smallest=said(self.smallest, "mm"),
+            limit=said(self.limit, "mm"),
+        )
 
     def clears(self) -> str:
         return say("A shaft whose nine readings lie inside the limits.")
@@ -58,7 +62,9 @@ class ShaftAboveLimit:
     limit: Value
 
     def says(self) -> str:
-        return say("The largest reading is {largest}; the upper limit is {limit}.", largest=said(self.largest, "mm"), limit=said(self.limit, "mm"))
+        return say(
+            "The largest reading is {largest}; the upper limit is {limit}.", largest=said(self.largest, "mm"), limit=said(self.limit, "mm")
+        )
 
     def clears(self) -> str:
         return say("A shaft whose nine readings lie inside the limits.")
@@ -84,7 +90,11 @@ class ShaftForm:
     allowed: Value
 
     def says(self) -> str:
-        return say("Size is inside, form is not: the readings differ by {spread}, {allowed} are accepted.", spread=said(self.spread), allowed=said(self.allowed))
+        return say(
+            "Size is inside, form is not: the readings differ by {spread}, {allowed} are accepted.",
+            spread=said(self.spread),
+            allowed=said(self.allowed),
+        )
 
     def clears(self) -> str:
         return say("A seat whose readings differ by no more than {allowed}.", allowed=said(self.allowed))
@@ -114,7 +124,13 @@ class InchMetricNearMiss:
     part: str
 
     def says(self) -> str:
-        return say("{part} is for {bore}, the shaft is {shaft}: {loose} mm apart.", part=self.part, bore=said(self.bore), shaft=said(self.shaft), loose=f"{abs(number(self.bore, 'mm') - number(self.shaft, 'mm')):.3f}")
+        return say(
+            "{part} is for {bore}, the shaft is {shaft}: {loose} mm apart.",
+            part=self.part,
+            bore=said(self.bore),
+            shaft=said(self.shaft),
+            loose=f"{abs(number(self.bore, 'mm') - number(self.shaft, 'mm')):.3f}",
+        )
 
     def clears(self) -> str:
         return say("A part for this shaft's own size.")
@@ -168,7 +184,11 @@ def wrong_bore(plant: Plant, machine: MachineSheets) -> Iterator[WrongBore]:
         position = sheet.position
         if not isinstance(position.diameter, Value) or position.bearing is None:
             continue
-        part, bore = (position.sleeve.name, position.sleeve.typed.shaft) if position.sleeve else (position.bearing.name, position.bearing.typed.bore.size)
+        part, bore = (
+            (position.sleeve.name, position.sleeve.typed.shaft)
+            if position.sleeve
+            else (position.bearing.name, position.bearing.typed.bore.size)
+        )
         if abs(number(bore, "mm") - number(position.diameter, "mm")) >= near:
             yield WrongBore(sheet.id, place_of(position.diameter, position.place), position.diameter, bore, part)
 
@@ -184,7 +204,10 @@ class MeasuredWhenWarm:
     temperature: Value
 
     def says(self) -> str:
-        return say("The shaft was measured at {temperature}; its readings were brought to 20 °C for the verdict.", temperature=said(self.temperature))
+        return say(
+            "The shaft was measured at {temperature}; its readings were brought to 20 °C for the verdict.",
+            temperature=said(self.temperature),
+        )
 
     def clears(self) -> str:
         return say("Readings taken within the plant's limit of 20 °C.")
@@ -214,7 +237,9 @@ class SeatOutsideTheMakers:
     makers: Value
 
     def says(self) -> str:
-        return say("The plant asks for {ours}, the maker for {makers}; the maker's governs.", ours=self.ours.content, makers=self.makers.content)
+        return say(
+            "The plant asks for {ours}, the maker for {makers}; the maker's governs.", ours=self.ours.content, makers=self.makers.content
+        )
 
     def clears(self) -> str:
         return say("A class inside the maker's, or none of the plant's own.")

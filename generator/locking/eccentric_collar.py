@@ -31,7 +31,14 @@ def lines(bench: Bench) -> Iterator[Line]:
     side = bench.position.typed.collar
     if side is not None:
         yield Line("collar_side", "lock", say("Collar toward"), worded(side))
-    yield Line("collar_turn", "lock", say("Turn the collar, seen from its own side"), _turn(bench), by_hand=True, note=say("One firm tap the same way, with a soft drift in the blind hole."))
+    yield Line(
+        "collar_turn",
+        "lock",
+        say("Turn the collar, seen from its own side"),
+        _turn(bench),
+        by_hand=True,
+        note=say("One firm tap the same way, with a soft drift in the blind hole."),
+    )
     screws = bench.position.bearing.typed.locks.screws  # type: ignore[union-attr]
     yield from screw_lines(bench, "lock_screw", say("Collar screw"), say("torque of the collar screw"))
     if screws is not None:

@@ -22,6 +22,15 @@ def suits(position: Position) -> bool:
 
 def lines(bench: Bench) -> Iterator[Line]:
     """The lines of the lock group."""
-    yield Line("heating", "lock", say("Ceiling when heated"), bench.maker("heating", say("ceiling when it is heated")), by_hand=True, note=say("Sensor on the inner ring. Never an open flame."))
-    yield Line("clearance_least_left", "lock", say("Least clearance left, cold"), bench.maker("clearance_least", say("least clearance left")))
+    yield Line(
+        "heating",
+        "lock",
+        say("Ceiling when heated"),
+        bench.maker("heating", say("ceiling when it is heated")),
+        by_hand=True,
+        note=say("Sensor on the inner ring. Never an open flame."),
+    )
+    yield Line(
+        "clearance_least_left", "lock", say("Least clearance left, cold"), bench.maker("clearance_least", say("least clearance left"))
+    )
     yield from clearance_lines(bench)

@@ -24,4 +24,3 @@ def screw_lines(bench: Bench, figure: str, name: str, what: str, beside: tuple[t
         yield Line(f"{figure}_key", "lock", say("Key for it"), instructed(given.key, row))
     if given.size is not None:
         yield Line(f"{figure}_size", "lock", say("Its thread"), instructed(given.size, row))
-

@@ -58,7 +58,9 @@ def _hold(bench: Bench, screws: object) -> Iterator[Line]:
         hold: Known = maker
     else:
         _, _, one = screw_seating(screws.size)  # type: ignore[attr-defined]
-        found = set_screw_holding.of(one_screw=one, count=screws.count, diameter=bench.position.diameter, safety=bench.practice("screw_safety"))  # type: ignore[attr-defined]
+        found = set_screw_holding.of(
+            one_screw=one, count=screws.count, diameter=bench.position.diameter, safety=bench.practice("screw_safety")
+        )  # type: ignore[attr-defined]
         hold = found.axial if isinstance(found.axial, Value) else Withheld(found.axial.why, maker.needs)
     yield Line("screw_hold", "lock", say("Axial load the screws may carry"), hold)
     yield Line("screw_hold_needed", "lock", say("Axial load they must carry"), needed)
@@ -68,9 +70,21 @@ def bite_lines(bench: Bench, hardness: Value | None) -> Iterator[Line]:
     """Whether the screws are hard enough for this shaft: measured hardness before the typed one."""
     measured = bench.position.latest("shaft hardness")
     steel = bench.shaft.typed.steel
-    shaft: Known = measured.value if measured else steel.hardness if steel and steel.hardness else Withheld(say("the hardness of the shaft is not known"), (Need("reading", bench.position.id, say("shaft hardness")),))
+    shaft: Known = (
+        measured.value
+        if measured
+        else steel.hardness
+        if steel and steel.hardness
+        else Withheld(say("the hardness of the shaft is not known"), (Need("reading", bench.position.id, say("shaft hardness")),))
+    )
     yield Line("shaft_hardness", "lock", say("Hardness of the shaft"), shaft)
-    yield Line("screw_bite", "lock", say("How much harder the screws are"), screw_bite.of(screw=hardness or HARD, shaft=shaft), beside=((say("asked by practice, points of HRC"), bench.practice("screw_over_shaft")),))
+    yield Line(
+        "screw_bite",
+        "lock",
+        say("How much harder the screws are"),
+        screw_bite.of(screw=hardness or HARD, shaft=shaft),
+        beside=((say("asked by practice, points of HRC"), bench.practice("screw_over_shaft")),),
+    )
     allowed = bench.maker("shaft_hardness", say("hardest shaft the screws may bite"))
     if isinstance(allowed, Value):
         yield Line("shaft_hardness_allowed", "lock", say("Hardest shaft by the maker"), allowed)

@@ -36,7 +36,12 @@ def thread_lines(bench: Bench) -> Iterator[Line]:
     yield Line("nut_works", "lock", say("How the nut works"), worded(sleeve.typed.nut.works))
     side = bench.position.typed.nut
     if side is None:
-        yield Line("nut_side", "lock", say("Nut toward"), Withheld(say("the file does not say to which end the nut is"), (Need("entry", bench.position.place.file, "nut: drive end"),)))
+        yield Line(
+            "nut_side",
+            "lock",
+            say("Nut toward"),
+            Withheld(say("the file does not say to which end the nut is"), (Need("entry", bench.position.place.file, "nut: drive end"),)),
+        )
         return
     yield Line("nut_side", "lock", say("Nut toward"), worded(side))
     if bench.shaft.typed.turns is not None and str(bench.shaft.typed.turns) != "both ways":
@@ -76,7 +81,13 @@ def shift_lines(bench: Bench, travel: Known) -> Iterator[Line]:
     housing = Value("free to move", "", LookedUp(None, say("housing bolts stay finger loose while the nut is turned")))
     shift = housing_shift.of(travel=travel.upper, works=worded(sleeve.typed.nut.works), housing=housing)
     value: Known = Band(shift.least, shift.most) if isinstance(shift.most, Value) else shift.most
-    yield Line("housing_shift", "lock", say("Housing moves while the nut is turned"), value, note=say("Bolts finger loose until the turn is complete."))
+    yield Line(
+        "housing_shift",
+        "lock",
+        say("Housing moves while the nut is turned"),
+        value,
+        note=say("Bolts finger loose until the turn is complete."),
+    )
     if side is not None and isinstance(shift.toward, Value):
         away = str(shift.toward.content) == "away from the nut"
         ends = bench.shaft.ends

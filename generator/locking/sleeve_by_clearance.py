@@ -24,8 +24,21 @@ def suits(position: Position) -> bool:
 def lines(bench: Bench) -> Iterator[Line]:
     """The lines of the lock group."""
     yield from thread_lines(bench)
-    yield Line("clearance_reduction", "lock", say("Clearance to be taken"), bench.maker("clearance_reduction", say("clearance to be taken")), by_hand=True, note=say("Read both rows, on the side free of load."))
-    yield Line("clearance_least_left", "lock", say("Least clearance left"), bench.maker("clearance_least", say("least clearance left")), by_hand=True)
+    yield Line(
+        "clearance_reduction",
+        "lock",
+        say("Clearance to be taken"),
+        bench.maker("clearance_reduction", say("clearance to be taken")),
+        by_hand=True,
+        note=say("Read both rows, on the side free of load."),
+    )
+    yield Line(
+        "clearance_least_left",
+        "lock",
+        say("Least clearance left"),
+        bench.maker("clearance_least", say("least clearance left")),
+        by_hand=True,
+    )
     yield from clearance_lines(bench)
 
 

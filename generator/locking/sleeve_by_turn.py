@@ -67,8 +67,20 @@ def _plausible(bench: Bench, travel: Known) -> Iterator[Line]:
     bearing, sleeve = bench.position.bearing, bench.position.sleeve
     if not isinstance(travel, Band) or bearing is None or sleeve is None or bearing.typed.raceway is None:
         return
-    implied = ball_insert_turns.of(travel=travel.upper, taper=sleeve.typed.taper, bore=bearing.typed.bore.size, raceway=bearing.typed.raceway, shaft=bench.position.diameter)
-    yield Line("hoop_bound", "lock", say("Hoop stress the turn implies, at most"), implied.hoop, beside=((say("what a ring may carry here"), bench.practice("ring_hoop")),))
+    implied = ball_insert_turns.of(
+        travel=travel.upper,
+        taper=sleeve.typed.taper,
+        bore=bearing.typed.bore.size,
+        raceway=bearing.typed.raceway,
+        shaft=bench.position.diameter,
+    )
+    yield Line(
+        "hoop_bound",
+        "lock",
+        say("Hoop stress the turn implies, at most"),
+        implied.hoop,
+        beside=((say("what a ring may carry here"), bench.practice("ring_hoop")),),
+    )
 
 
 def _second_flange(bench: Bench, travel: Known) -> Iterator[Line]:
@@ -82,7 +94,9 @@ def _second_flange(bench: Bench, travel: Known) -> Iterator[Line]:
         computed = Band(found.least, found.most) if isinstance(found.least, Value) else found.least
     beside = ((say("computed: the travel, and up to so much more"), computed),) if isinstance(computed, Band) else ()
     yield Line("flange_gap", "lock", say("Gap under the flange, nut hand tight"), gap, by_hand=True, beside=beside)
-    yield Line("flange_order", "lock", say("Order for the second flange"), bench.maker("flange_order", say("gap and order of the second flange")))
+    yield Line(
+        "flange_order", "lock", say("Order for the second flange"), bench.maker("flange_order", say("gap and order of the second flange"))
+    )
 
 
 def _retaining_screw(bench: Bench) -> Iterator[Line]:

@@ -20,5 +20,11 @@ def speed_lines(bench: Bench) -> Iterator[Line]:
         return
     speed = next((v for name, v in rows[0].figure.items() if str(name) == str(class_.content)), None)
     need = Need("document", rows[0].document.typed.maker, say("greatest speed on a shaft to {class_}", class_=class_.content))
-    value: Known = instructed(speed, rows[0]) if speed is not None else Withheld(say("{document} gives no speed for a shaft to {class_}", document=rows[0].document.name, class_=class_.content), (need,))
+    value: Known = (
+        instructed(speed, rows[0])
+        if speed is not None
+        else Withheld(
+            say("{document} gives no speed for a shaft to {class_}", document=rows[0].document.name, class_=class_.content), (need,)
+        )
+    )
     yield Line("speed_allowed", "lock", say("Greatest speed on a shaft to {class_}", class_=class_.content), value)

@@ -33,7 +33,14 @@ def float_toward(position: Position, end: str | None) -> Value | None:
     housing, bearing = position.housing, position.bearing
     if housing is not None and housing.typed.guide is not None:
         return housing.typed.guide
-    if housing and bearing and housing.typed.bore and housing.typed.bore.wide and str(bearing.typed.kind) != "ball insert" and position.rings is None:
+    if (
+        housing
+        and bearing
+        and housing.typed.bore
+        and housing.typed.bore.wide
+        and str(bearing.typed.kind) != "ball insert"
+        and position.rings is None
+    ):
         room = free_room.of(wide=housing.typed.bore.wide, width=bearing.typed.width)
         return room if isinstance(room, Value) else None
     return None
@@ -48,10 +55,18 @@ def shaft_lines(plant: Plant, machine: Machine, shaft: Shaft, sheets: Sequence[S
     yield Line("growth", "axial", say("Growth from {a} to {b}", a=anchor.letter, b=farthest.letter), growth(shaft, anchor, farthest))
     if shaft.typed.temperature is not None and shaft.typed.temperature.coldest is not None:
         yield Line("growth_cold", "axial", say("The same at its coldest"), growth(shaft, anchor, farthest, cold=True))
-    for key, name, gap in (("coupling", say("Room in the coupling"), shaft.typed.coupling_gap), ("seal", say("Room in the seal"), shaft.typed.seal_gap)):
+    for key, name, gap in (
+        ("coupling", say("Room in the coupling"), shaft.typed.coupling_gap),
+        ("seal", say("Room in the seal"), shaft.typed.seal_gap),
+    ):
         if gap is not None:
             yield Line(f"{key}_room", "axial", name, gap.room)
-            yield Line(f"{key}_growth", "axial", say("Growth from {a} to the {end}", a=anchor.letter, end=gap.at), growth_to_end(shaft, anchor, str(gap.at)))
+            yield Line(
+                f"{key}_growth",
+                "axial",
+                say("Growth from {a} to the {end}", a=anchor.letter, end=gap.at),
+                growth_to_end(shaft, anchor, str(gap.at)),
+            )
 
 
 def position_axial_lines(bench: Bench) -> Iterator[Line]:
@@ -67,7 +82,13 @@ def position_axial_lines(bench: Bench) -> Iterator[Line]:
     yield Line("growth_here", "axial", say("Growth from {a} to here", a=anchor.letter), hot)
     for number, end in enumerate(shaft.ends):
         there = float_toward(position, end)
-        known: Known = there if there is not None else Withheld(say("no way to float is typed"), (Need("entry", position.place.file, "floats: {by: ..., " + shaft.ends[0] + ": 3 mm}"),))
+        known: Known = (
+            there
+            if there is not None
+            else Withheld(
+                say("no way to float is typed"), (Need("entry", position.place.file, "floats: {by: ..., " + shaft.ends[0] + ": 3 mm}"),)
+            )
+        )
         yield Line(f"float_{'first' if number == 0 else 'second'}", "axial", say("Float toward the {end}", end=end), known)
     yield from _verdicts(bench, anchor, hot, cold)
 
@@ -102,11 +123,16 @@ def growth_to_end(shaft: Shaft, anchor: Position, end: str) -> Known:
 def _growth(shaft: Shaft, length: Known, hot: Value, frame: Value) -> Known:
     materials = shaft.typed.material, shaft.typed.frame_material
     of_shaft, of_frame = (worded(material) if material is not None else STEEL for material in materials)
-    return thermal_growth.of(length=length, shaft=hot, frame=frame, shaft_expansion=expansion(of_shaft), frame_expansion=expansion(of_frame, "frame"))  # type: ignore[no-any-return]
+    return thermal_growth.of(
+        length=length, shaft=hot, frame=frame, shaft_expansion=expansion(of_shaft), frame_expansion=expansion(of_frame, "frame")
+    )  # type: ignore[no-any-return]
 
 
 def _no_temperatures(shaft: Shaft) -> Withheld:
-    return Withheld(say("the temperatures of shaft and frame are not typed"), (Need("entry", shaft.place.file, "temperature: {shaft: 45 degC, frame: 20 degC}"),))
+    return Withheld(
+        say("the temperatures of shaft and frame are not typed"),
+        (Need("entry", shaft.place.file, "temperature: {shaft: 45 degC, frame: 20 degC}"),),
+    )
 
 
 def toward(shaft: Shaft, anchor: Position, position: Position, amount: float) -> str:
@@ -129,14 +155,17 @@ def _verdicts(bench: Bench, anchor: Position, hot: Known, cold: Known) -> Iterat
         if isinstance(amount, Value):
             there = float_toward(position, toward(bench.shaft, anchor, position, amount.content))
         if there is None:
-            there = Withheld(say("no way to float is typed"), (Need("entry", position.place.file, "floats: {by: ..., mm toward each end}"),))
+            there = Withheld(
+                say("no way to float is typed"), (Need("entry", position.place.file, "floats: {by: ..., mm toward each end}"),)
+            )
         found = float_available.of(growth=amount, there=there, margin=margin, setting_error=error)
         name = say("Float needed") if key == "hot" else say("Float needed at its coldest")
         yield Line(f"float_needed_{key}", "axial", name, found.needed)
-        yield Line(f"float_verdict_{key}", "axial", say("Float there is") if key == "hot" else say("Float there is, at its coldest"), found.verdict)
+        yield Line(
+            f"float_verdict_{key}", "axial", say("Float there is") if key == "hot" else say("Float there is, at its coldest"), found.verdict
+        )
 
 
 def _at(position: Position) -> float:
     assert position.typed.at is not None
     return convert(position.typed.at.content, position.typed.at.unit, "mm")
-

@@ -20,7 +20,19 @@ from generator.tables.bolts import head_and_hole, pressure_limit
 from generator.tables.look_ups import thread_figures
 from generator.value import Band, Citation, Known, LookedUp, Need, Value, Withheld
 
-WASHERS = {5: (1.0, 10), 6: (1.6, 12), 8: (1.6, 16), 10: (2.0, 20), 12: (2.5, 24), 14: (2.5, 28), 16: (3.0, 30), 18: (3.0, 34), 20: (3.0, 37), 22: (3.0, 39), 24: (4.0, 44)}
+WASHERS = {
+    5: (1.0, 10),
+    6: (1.6, 12),
+    8: (1.6, 16),
+    10: (2.0, 20),
+    12: (2.5, 24),
+    14: (2.5, 28),
+    16: (3.0, 30),
+    18: (3.0, 34),
+    20: (3.0, 37),
+    22: (3.0, 39),
+    24: (4.0, 44),
+}
 
 
 @dataclass(frozen=True)
@@ -48,9 +60,19 @@ def bolt_of(bench: Bench) -> Bolt | None:
     unknown = Value("not known", "", LookedUp(None, say("a surface that is not typed may be any")))
     supplied = Value("as supplied", "", LookedUp(None, say("a state that is not typed is as supplied")))
     file = bench.position.place.file
-    strength: Known = worded(class_) if class_ else Withheld(say("the class of the bolts is not typed"), (Need("entry", file, 'bolts: {class: "8.8"}'),))
+    strength: Known = (
+        worded(class_) if class_ else Withheld(say("the class of the bolts is not typed"), (Need("entry", file, 'bolts: {class: "8.8"}'),))
+    )
     diameter, _ = thread_figures(size)
-    return Bolt(size, housing.typed.bolts.count, strength, worded(surface) if surface else unknown, worded(state) if state else supplied, diameter, typed.under_head if typed else None)
+    return Bolt(
+        size,
+        housing.typed.bolts.count,
+        strength,
+        worded(surface) if surface else unknown,
+        worded(state) if state else supplied,
+        diameter,
+        typed.under_head if typed else None,
+    )
 
 
 def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
@@ -65,7 +87,15 @@ def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
     polymer = str(housing.typed.body.material) == "polymer"
     limits = () if polymer else tuple(_limits(bench, bolt))
     torque = _governing(bench, bolt, polymer, limits)
-    yield Line("bolt_torque", "bolts", say("Torque of the housing bolts"), torque, by_hand=True, beside=tuple((line.name, line.value) for line in limits if line.key.startswith("torque_by")), note=_how(bolt))
+    yield Line(
+        "bolt_torque",
+        "bolts",
+        say("Torque of the housing bolts"),
+        torque,
+        by_hand=True,
+        beside=tuple((line.name, line.value) for line in limits if line.key.startswith("torque_by")),
+        note=_how(bolt),
+    )
     yield from (line for line in limits if not line.key.startswith("torque_by"))
     settings = tuple(wrench_lines(bench, torque))
     yield from settings
@@ -78,7 +108,12 @@ def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
 
 
 def _how(bolt: Bolt) -> str:
-    return say("{count} x {thread}, thread {state}.", count=f"{bolt.count.content:g}", thread=bolt.thread.content, state=say(str(bolt.state.content)))
+    return say(
+        "{count} x {thread}, thread {state}.",
+        count=f"{bolt.count.content:g}",
+        thread=bolt.thread.content,
+        state=say(str(bolt.state.content)),
+    )
 
 
 def _governing(bench: Bench, bolt: Bolt, polymer: bool, limits: tuple[Line, ...]) -> Known:
@@ -100,10 +135,25 @@ def _maker(bench: Bench, bolt: Bolt) -> Known:
     if not isinstance(given, BoltFigures):
         return given  # type: ignore[no-any-return]
     row = next(row for row in candidates(bench.plant, bench.position, "base_torque") if row.unfit is None)
-    need = Need("document", str(row.document.typed.maker), say("torque of the housing bolts for {thread}, {class_}, {state}", thread=bolt.thread.content, class_=getattr(bolt.strength_class, "content", "?"), state=bolt.state.content))
-    for wanted, here in ((given.bolt.content if given.bolt else None, bolt.thread.content), (given.class_, getattr(bolt.strength_class, "content", None)), (given.state, bolt.state.content)):
+    need = Need(
+        "document",
+        str(row.document.typed.maker),
+        say(
+            "torque of the housing bolts for {thread}, {class_}, {state}",
+            thread=bolt.thread.content,
+            class_=getattr(bolt.strength_class, "content", "?"),
+            state=bolt.state.content,
+        ),
+    )
+    for wanted, here in (
+        (given.bolt.content if given.bolt else None, bolt.thread.content),
+        (given.class_, getattr(bolt.strength_class, "content", None)),
+        (given.state, bolt.state.content),
+    ):
         if wanted is not None and str(wanted) != str(here):
-            return Withheld(say("{document} gives the torque for {wanted}, not {here}", document=row.document.name, wanted=wanted, here=here), (need,))
+            return Withheld(
+                say("{document} gives the torque for {wanted}, not {here}", document=row.document.name, wanted=wanted, here=here), (need,)
+            )
     most = instructed(given.most, row)
     return Band(instructed(given.least, row), most) if given.least is not None else most  # type: ignore[no-any-return]
 
@@ -111,7 +161,9 @@ def _maker(bench: Bench, bolt: Bolt) -> Known:
 def _limits(bench: Bench, bolt: Bolt) -> Iterator[Line]:
     """The torque by both ways and by the pressure under the head, and that pressure itself."""
     share = Value(0.75, "", LookedUp(None, say("share of the proof strength for bolts that are used again")))
-    both = bolt_torques.of(thread=bolt.thread, strength_class=bolt.strength_class, surface=bolt.surface, state=bolt.state, nut_factor_area=share)
+    both = bolt_torques.of(
+        thread=bolt.thread, strength_class=bolt.strength_class, surface=bolt.surface, state=bolt.state, nut_factor_area=share
+    )
     yield Line("torque_by_factor", "bolts", say("by the nut factor"), both.by_nut_factor)
     yield Line("torque_by_friction", "bolts", say("by friction split"), both.by_friction)
     yield Line("bolt_preload", "bolts", say("Preload at 90 % of yield"), both.preload)
@@ -133,12 +185,16 @@ def _pressure(bench: Bench, bolt: Bolt, preload: Known) -> Iterator[Line]:
     mu = bolt_friction.of(surface=bolt.surface, state=bolt.state)
     _, pitch = thread_figures(bolt.thread)
     for key, name, round_hole, slot, material in faces:
-        found = bolt_bearing_pressure.of(clamp=preload, head=head, hole=round_hole, slot=slot, washer_thickness=thickness, washer_outside=outside)
+        found = bolt_bearing_pressure.of(
+            clamp=preload, head=head, hole=round_hole, slot=slot, washer_thickness=thickness, washer_outside=outside
+        )
         limit = pressure_limit(material) if isinstance(material, Value) else material
         yield Line(f"{key}_pressure", "bolts", say("Pressure {where}, at that preload", where=name), found.pressure)
         yield Line(f"{key}_pressure_limit", "bolts", say("Pressure that may be {where}", where=name), limit)
         allowed = force_of_pressure.of(allowed=limit, area=found.area)
-        torque = bolt_torque_friction_split.of(preload=allowed, diameter=bolt.diameter, pitch=pitch, thread_friction=mu.mu_low, head_friction=mu.mu_low, head=head, hole=hole)
+        torque = bolt_torque_friction_split.of(
+            preload=allowed, diameter=bolt.diameter, pitch=pitch, thread_friction=mu.mu_low, head_friction=mu.mu_low, head=head, hole=hole
+        )
         yield Line(f"torque_by_{key}_pressure", "bolts", say("by the pressure {where}", where=name), torque)
 
 
@@ -158,7 +214,9 @@ def _washer(bolt: Bolt) -> tuple[Value | None, Value | None]:
     known = WASHERS.get(round(bolt.diameter.content))
     if known is None:
         return None, None
-    source = LookedUp(Citation("ISO 7089", "2000", "washers of 200 HV and harder"), say("plain washers"), (("bolt", str(bolt.thread.content)),))
+    source = LookedUp(
+        Citation("ISO 7089", "2000", "washers of 200 HV and harder"), say("plain washers"), (("bolt", str(bolt.thread.content)),)
+    )
     return Value(known[0], "mm", source), Value(float(known[1]), "mm", source)
 
 
@@ -185,5 +243,11 @@ def _slot(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
 def _cap(bench: Bench) -> Iterator[Line]:
     housing = bench.position.housing
     if housing is not None and housing.typed.cap_bolts is not None:
-        yield Line("cap_torque", "bolts", say("Torque of the cap bolts"), bench.maker("cap_torque", say("torque of the cap bolts")), by_hand=True, note=say("Cross-wise; cap and base are a matched pair."))
-
+        yield Line(
+            "cap_torque",
+            "bolts",
+            say("Torque of the cap bolts"),
+            bench.maker("cap_torque", say("torque of the cap bolts")),
+            by_hand=True,
+            note=say("Cross-wise; cap and base are a matched pair."),
+        )

@@ -60,7 +60,14 @@ def maker_figure(plant: Plant, position: Position, name: str, what: str) -> Any:
     if rows:
         field, wanted, here = rows[0].unfit or ("", "", "")
         return Withheld(
-            say("{document}, {table} is for {field} {wanted}, not {here}", document=rows[0].document.name, table=rows[0].table, field=field, wanted=wanted, here=here),
+            say(
+                "{document}, {table} is for {field} {wanted}, not {here}",
+                document=rows[0].document.name,
+                table=rows[0].table,
+                field=field,
+                wanted=wanted,
+                here=here,
+            ),
             (need,),
         )
     return Withheld(say("no document on file gives the {what} for {part}", what=what, part=part_of(position)), (need,))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from generator.calc.bolts import thread_stress_area, tightening_scatter
 from generator.calc.feet import bolt_breaking_load, foot_lift_off, foot_slip, load_on_base, tapped_hole, thread_engagement
@@ -31,7 +31,13 @@ def foot_lines(bench: Bench, bolt: Bolt, torque: Known, polymer: bool) -> Iterat
     set_to = torque.lower if isinstance(torque, Band) else torque
     clamp = clamp_of_torque.of(thread=bolt.thread, surface=bolt.surface, state=bolt.state, torque=set_to)
     least = tightening_scatter.of(clamp=clamp.most, scatter=bench.practice("wrench_scatter"), embedding=bench.practice("embedding_loss"))
-    yield Line("bolt_clamp_least", "bolts", say("Least clamp left in a bolt"), least, beside=((say("clamp with the high end of friction"), clamp.aimed),) if isinstance(clamp.aimed, Value) else ())
+    yield Line(
+        "bolt_clamp_least",
+        "bolts",
+        say("Least clamp left in a bolt"),
+        least,
+        beside=((say("clamp with the high end of friction"), clamp.aimed),) if isinstance(clamp.aimed, Value) else (),
+    )
     yield from _held(bench, bolt, least)
 
 
@@ -43,7 +49,16 @@ def _held(bench: Bench, bolt: Bolt, clamp: Known) -> Iterator[Line]:
         return
     reaction = stated_reaction(bench)
     if reaction is None:
-        held = Withheld(say("no reaction is stated for this position"), (Need("entry", bench.position.place.file, f"loads: {{reaction at {bench.position.letter}: {{kind: stated reaction, at: {bench.position.letter}, ...}}}}"),))
+        held = Withheld(
+            say("no reaction is stated for this position"),
+            (
+                Need(
+                    "entry",
+                    bench.position.place.file,
+                    f"loads: {{reaction at {bench.position.letter}: {{kind: stated reaction, at: {bench.position.letter}, ...}}}}",
+                ),
+            ),
+        )
         yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), held)
         return
     shock = str(reaction.shock) == "yes"
@@ -53,11 +68,27 @@ def _held(bench: Bench, bolt: Bolt, clamp: Known) -> Iterator[Line]:
     if joint == "face":
         none = Value(0.0, "N", LookedUp(None, say("the load lies across the bolts of a flange")))
         yield Line("slip_load", "bolts", say("Load across the bolts"), reaction.force)
-        yield Line("slip_allowed", "bolts", say("Load across the bolts that may be carried"), foot_slip.of(bolts=bolt.count, clamp=clamp, down=none, friction=friction, safety=safety))
+        yield Line(
+            "slip_allowed",
+            "bolts",
+            say("Load across the bolts that may be carried"),
+            foot_slip.of(bolts=bolt.count, clamp=clamp, down=none, friction=friction, safety=safety),
+        )
         return
+    yield from _on_a_base(bench, bolt, clamp, reaction, friction, safety)
+
+
+def _on_a_base(bench: Bench, bolt: Bolt, clamp: Known, reaction: Any, friction: Value, safety: Value) -> Iterator[Line]:
+    housing = bench.position.housing
+    assert housing
     sides = load_on_base.of(force=reaction.force, direction=reaction.toward)
     yield Line("slip_load", "bolts", say("Side load on the foot"), sides.side)
-    yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), foot_slip.of(bolts=bolt.count, clamp=clamp, down=sides.down, friction=friction, safety=safety))
+    yield Line(
+        "slip_allowed",
+        "bolts",
+        say("Side load the foot may carry"),
+        foot_slip.of(bolts=bolt.count, clamp=clamp, down=sides.down, friction=friction, safety=safety),
+    )
     if housing.typed.foot is not None and isinstance(sides.down, Value):
         up = replace(sides.down, content=-sides.down.content)
         lift = foot_lift_off.of(bolts=bolt.count, clamp=clamp, uplift=up, length=housing.typed.foot.length, safety=safety)
@@ -71,7 +102,15 @@ def tapped_lines(bench: Bench, bolt: Bolt) -> Iterator[Line]:
     assert housing
     file = bench.position.place.file
     if housing.typed.tapped is None or typed is None or typed.length is None or typed.through is None:
-        yield Line("engagement", "bolts", say("Thread engaged"), Withheld(say("bolt length, what it passes, or the depth of the hole is not typed"), (Need("entry", file, "bolts: {length: 40 mm, through: 20 mm}"),)))
+        yield Line(
+            "engagement",
+            "bolts",
+            say("Thread engaged"),
+            Withheld(
+                say("bolt length, what it passes, or the depth of the hole is not typed"),
+                (Need("entry", file, "bolts: {length: 40 mm, through: 20 mm}"),),
+            ),
+        )
         return
     needed = needed_engagement(bolt, housing.typed.tapped.strength)
     found = tapped_hole.of(length=typed.length, through=typed.through, depth=housing.typed.tapped.depth, needed=needed)
@@ -84,11 +123,20 @@ def tapped_lines(bench: Bench, bolt: Bolt) -> Iterator[Line]:
 def needed_engagement(bolt: Bolt, grade: object) -> Known:
     """The engagement at which the bolt breaks before a thread strips."""
     if grade is None:
-        return Withheld(say("the material of the tapped hole is not typed"), (Need("entry", "library/housings.yml", "tapped: {strength: GJL-200}"),))
+        return Withheld(
+            say("the material of the tapped hole is not typed"), (Need("entry", "library/housings.yml", "tapped: {strength: GJL-200}"),)
+        )
     diameter, pitch = thread_figures(bolt.thread)
     strength = bolt_strength_class.of(strength_class=bolt.strength_class, diameter=diameter)
     area = thread_stress_area.of(diameter=diameter, pitch=pitch)
     breaking = bolt_breaking_load.of(tensile=strength.tensile, area=area.area)
     factor = strip_factor(diameter) if isinstance(diameter, Value) else diameter
-    found = thread_engagement.of(diameter=diameter, pitch=pitch, force=breaking.force, base_shear=shear_strength(worded(grade)), bolt_shear=breaking.shear, limits_factor=factor)
+    found = thread_engagement.of(
+        diameter=diameter,
+        pitch=pitch,
+        force=breaking.force,
+        base_shear=shear_strength(worded(grade)),
+        bolt_shear=breaking.shear,
+        limits_factor=factor,
+    )
     return found.needed  # type: ignore[no-any-return]

@@ -29,7 +29,10 @@ def _flatness(bench: Bench) -> Iterator[Line]:
     longest = max((foot.length, foot.width), key=lambda v: convert(v.content, v.unit, "mm"))
     it7 = standard_tolerance_grade.of(diameter=longest, grade=Value("IT7", "", LookedUp(None, say("the grade a base is made flat to"))))
     yield Line("base_flatness", "housing", say("Flatness of the face"), seat_flatness.of(it7=it7))
-    for key, quantity, name in (("flatness_found", "frame flatness", say("Flatness read")), ("foot_feeler_found", "foot feeler", say("Blade under the loosened foot"))):
+    for key, quantity, name in (
+        ("flatness_found", "frame flatness", say("Flatness read")),
+        ("foot_feeler_found", "foot feeler", say("Blade under the loosened foot")),
+    ):
         reading = bench.position.latest(quantity)
         if reading:
             yield Line(key, "housing", name, reading.value)
@@ -80,4 +83,3 @@ def _take_up(bench: Bench) -> Iterator[Line]:
     other = bench.position.latest("take-up used, other side")
     if other:
         yield Line("travel_other", "housing", say("Take-up travel used on the other side"), other.value)
-

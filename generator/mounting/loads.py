@@ -27,4 +27,13 @@ def axial_load(bench: Bench) -> Known:
         return Value(0.0, "N", LookedUp(None, say("a free unit holds nothing along the shaft")))
     if thrusts:
         return max(thrusts, key=lambda force: force.content)  # type: ignore[no-any-return]
-    return Withheld(say("no load along the shaft is stated"), (Need("entry", bench.position.place.file, "loads: {a: {kind: stated reaction, at: A, force: 4 kN, toward: 6 o'clock, along: 0.4 kN}}"),))
+    return Withheld(
+        say("no load along the shaft is stated"),
+        (
+            Need(
+                "entry",
+                bench.position.place.file,
+                "loads: {a: {kind: stated reaction, at: A, force: 4 kN, toward: 6 o'clock, along: 0.4 kN}}",
+            ),
+        ),
+    )

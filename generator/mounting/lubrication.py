@@ -61,7 +61,9 @@ def _next(plant: Plant, sheet: Sheet) -> Known:
         return Withheld(say("how much the machine runs is not typed"))
     day = Value(last.day, "", last.value.reason)
     interval = sheet.number("grease_interval")
-    return due_date.of(last=day, interval=interval, hours=runs.hours, days=runs.days, cap=sheet.number("round_weeks") or practice(plant, "calendar_cap"))  # type: ignore[no-any-return]
+    return due_date.of(
+        last=day, interval=interval, hours=runs.hours, days=runs.days, cap=sheet.number("round_weeks") or practice(plant, "calendar_cap")
+    )  # type: ignore[no-any-return]
 
 
 def _levelled(plant: Plant, tasks: list[LubricationTask]) -> Iterator[LubricationTask]:
@@ -85,4 +87,3 @@ def _latest(plant: Plant, task: LubricationTask) -> Value:
     period = int(task.every_weeks.content)
     week = date.fromisoformat(str(task.next_due.content)).isocalendar().week
     return Value(float((min(week, 52) - 1) % period + 1), "", task.next_due.reason)
-

@@ -33,8 +33,6 @@ def covers(bench: Bench, where: object) -> bool:
     return all(getattr(where, key) is None or str(getattr(where, key)) == found for key, found in here.items())
 
 
-
-
 def ruled_at(plant: Plant, machine: Machine, shaft: Shaft, sheet: Sheet, key: str) -> Value | None:
     """The same for a sheet that is done."""
     from generator.locking import locking_of

@@ -34,7 +34,12 @@ def seat_lines(bench: Bench) -> Iterator[Line]:
     if isinstance(class_, Value):
         yield Line("seat_class", "seat", say("Tolerance class of the seat"), class_)
     form = _form(bench, class_)
-    for key, name in (("cylindricity", say("Cylindricity")), ("out_of_round", say("Differences of diameter accepted")), ("run_out", say("Total radial run-out")), ("roughness", say("Roughness Ra"))):
+    for key, name in (
+        ("cylindricity", say("Cylindricity")),
+        ("out_of_round", say("Differences of diameter accepted")),
+        ("run_out", say("Total radial run-out")),
+        ("roughness", say("Roughness Ra")),
+    ):
         yield Line(key, "seat", name, form[key])
     yield from _fit(bench, class_)
     yield from _bar(bench, limits)
@@ -48,7 +53,11 @@ def seat_class(bench: Bench) -> tuple[Known, tuple[tuple[str, Known], ...]]:
     typed = bench.position.typed.seat
     own = worded(typed.class_) if typed and typed.class_ is not None else None
     decided = rule or own
-    beside = tuple((name, value) for name, value in ((say("the maker's class"), maker), (say("the plant's class"), decided)) if isinstance(value, Value))
+    beside = tuple(
+        (name, value)
+        for name, value in ((say("the maker's class"), maker), (say("the plant's class"), decided))
+        if isinstance(value, Value)
+    )
     if isinstance(maker, Value):
         if decided is not None and decided.content != maker.content and class_inside(bench, decided, maker):
             return decided, beside
@@ -56,7 +65,9 @@ def seat_class(bench: Bench) -> tuple[Known, tuple[tuple[str, Known], ...]]:
     if decided is not None:
         return decided, ()
     file = bench.position.place.file
-    return Withheld(say("no document, rule or entry gives the class of the shaft"), (*maker.needs, Need("entry", file, "seat: {class: h9}"))), ()
+    return Withheld(
+        say("no document, rule or entry gives the class of the shaft"), (*maker.needs, Need("entry", file, "seat: {class: h9}"))
+    ), ()
 
 
 def class_inside(bench: Bench, one: Value, other: Value) -> bool:
@@ -120,11 +131,18 @@ def _seat_word(class_: str) -> str:
 def _fit(bench: Bench, class_: Known) -> Iterator[Line]:
     """A fit is stated for a cylindrical bore pressed on its seat; housed inserts have a bore tolerance of their own."""
     bearing = bench.position.bearing
-    if bearing is None or str(bearing.typed.bore.shape) != "cylinder" or str(bearing.typed.kind) == "ball insert" or not isinstance(class_, Value):
+    if (
+        bearing is None
+        or str(bearing.typed.bore.shape) != "cylinder"
+        or str(bearing.typed.kind) == "ball insert"
+        or not isinstance(class_, Value)
+    ):
         return
     shaft = iso_tolerance_limits.of(diameter=bench.position.diameter, tolerance_class=class_)
     bore = bearing_bore_tolerance.of(bore=bearing.typed.bore.size)
-    fit = seat_fit.of(lower_deviation=shaft.lower_deviation, upper_deviation=shaft.upper_deviation, bore_lower=bore.lower, bore_upper=bore.upper)
+    fit = seat_fit.of(
+        lower_deviation=shaft.lower_deviation, upper_deviation=shaft.upper_deviation, bore_lower=bore.lower, bore_upper=bore.upper
+    )
     yield Line("seat_fit_least", "seat", say("Least interference"), fit.least)
     yield Line("seat_fit_most", "seat", say("Greatest interference"), fit.most)
 
@@ -133,7 +151,11 @@ def _bar(bench: Bench, limits: Known) -> Iterator[Line]:
     seat, steel = bench.position.typed.seat, bench.shaft.typed.steel
     if seat is None or str(seat.bought_as) != "cold finished bar" or not isinstance(limits, Band):
         return
-    carbon: Any = steel.carbon if steel and steel.carbon else Withheld(say("the carbon of the steel is not typed"), (Need("entry", bench.position.place.file, "steel: {carbon: 0.28 %}"),))
+    carbon: Any = (
+        steel.carbon
+        if steel and steel.carbon
+        else Withheld(say("the carbon of the steel is not typed"), (Need("entry", bench.position.place.file, "steel: {carbon: 0.28 %}"),))
+    )
     bar = cold_finished_bar.of(nominal=bench.position.diameter, carbon=carbon, lower=limits.lower, upper=limits.upper)
     yield Line("bar_least", "seat", say("Least a bought bar may measure"), bar.least)
     yield Line("bar_verdict", "seat", say("Bar as bought"), bar.verdict)
@@ -179,5 +201,3 @@ def _at_20(bench: Bench, reading: Value, warm: Value | None) -> Value:
     alpha = expansion(worded(material) if material is not None else CARBON)
     corrected = reading_at_20_degrees.of(reading=reading, temperature=warm, expansion=alpha)
     return corrected if isinstance(corrected, Value) else reading
-
-

@@ -1,6 +1,5 @@
 """The whole mounting standard of a plant, in one readable function."""
 
-
 from generator.findings import findings
 from generator.mounting.axial import shaft_lines
 from generator.mounting.lubrication import lubrication_plan

@@ -24,7 +24,10 @@ def wrench_lines(bench: Bench, torque: Known) -> Iterator[Line]:
     least, most = (torque.lower, torque.upper) if isinstance(torque, Band) else (ANY, torque)
     found = [(tool, setting) for tool in in_date(bench) if (setting := setting_on(tool, least, most)) is not None]
     if not found:
-        held = Withheld(say("no listed torque tool in date covers this torque between 20 and 100 % of its range"), (Need("entry", "library/tools.yml", say("a torque tool for it")),))
+        held = Withheld(
+            say("no listed torque tool in date covers this torque between 20 and 100 % of its range"),
+            (Need("entry", "library/tools.yml", say("a torque tool for it")),),
+        )
         yield Line("bolt_setting", "bolts", say("Set the wrench to"), held)
         return
     tool, setting = min(found, key=lambda one: (one[0].typed.step.content if one[0].typed.step else 1e9, one[0].name))
@@ -35,7 +38,9 @@ def wrench_lines(bench: Bench, torque: Known) -> Iterator[Line]:
 def in_date(bench: Bench) -> Iterator[Named[Tool]]:
     """The torque tools whose calibration has not run out."""
     for tool in bench.plant.library.tools.values():
-        if str(tool.typed.kind) in ("torque wrench", "torque driver") and not run_out(tool.typed.calibrated, bench.practice("tool_calibrated"), bench.plant.on):
+        if str(tool.typed.kind) in ("torque wrench", "torque driver") and not run_out(
+            tool.typed.calibrated, bench.practice("tool_calibrated"), bench.plant.on
+        ):
             yield tool
 
 
@@ -58,7 +63,13 @@ def setting_on(tool: Named[Tool], least: Value, most: Value) -> Value | None:
     if not isinstance(window.least, Value):
         return None
     top = min(convert(most.content, most.unit, "N.m"), window.most.content)
-    setting = torque_rounding.of(least=least, most=most if top >= convert(most.content, most.unit, "N.m") else window.most, step=tool.typed.step)
-    if isinstance(setting, Value) and setting.content >= window.least.content - 1e-9 and setting.content >= 0.85 * convert(most.content, most.unit, "N.m"):
+    setting = torque_rounding.of(
+        least=least, most=most if top >= convert(most.content, most.unit, "N.m") else window.most, step=tool.typed.step
+    )
+    if (
+        isinstance(setting, Value)
+        and setting.content >= window.least.content - 1e-9
+        and setting.content >= 0.85 * convert(most.content, most.unit, "N.m")
+    ):
         return setting
     return None

@@ -46,7 +46,16 @@ class Names:
             self.must_be(word, self.files.library[kind], _SINGULAR[kind])
 
 
-_SINGULAR = {"bearings": "bearing", "sleeves": "sleeve", "housings": "housing", "units": "unit", "greases": "grease", "fasteners": "fastener", "tools": "tool", "documents": "document"}
+_SINGULAR = {
+    "bearings": "bearing",
+    "sleeves": "sleeve",
+    "housings": "housing",
+    "units": "unit",
+    "greases": "grease",
+    "fasteners": "fastener",
+    "tools": "tool",
+    "documents": "document",
+}
 
 
 def check_plant(files: Files, names: Names) -> None:
@@ -78,17 +87,33 @@ def check_machine(machine: Named[Machine], names: Names) -> None:
     if names.files.plant:
         names.must_be(machine.typed.area, names.files.plant.areas, say("area"))
     if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}", machine.name):
-        names.problems.add(machine.place, say("{tag} cannot be a tag", tag=machine.name), say("letters, digits, dots and dashes, at most 40: it names the page's file"))
+        names.problems.add(
+            machine.place,
+            say("{tag} cannot be a tag", tag=machine.name),
+            say("letters, digits, dots and dashes, at most 40: it names the page's file"),
+        )
     _check_usual(machine.typed.usual, names)
     letters: dict[str, Any] = {}
     for key, shaft in machine.typed.shafts.items():
         if not re.fullmatch(r"[a-z][a-z0-9 -]{0,39}", str(key)):
-            names.problems.add(getattr(key, "place", machine.place), say("{name} cannot name a shaft", name=key), say("a lower-case word: head, tail, screw"))
+            names.problems.add(
+                getattr(key, "place", machine.place),
+                say("{name} cannot name a shaft", name=key),
+                say("a lower-case word: head, tail, screw"),
+            )
         for letter in shaft.positions:
             if not re.fullmatch(r"[A-Z]{1,2}", str(letter)):
-                names.problems.add(getattr(letter, "place", machine.place), say("{name} cannot name a position", name=letter), say("a capital letter: A, B, C"))
+                names.problems.add(
+                    getattr(letter, "place", machine.place),
+                    say("{name} cannot name a position", name=letter),
+                    say("a capital letter: A, B, C"),
+                )
             elif str(letter) in letters:
-                names.problems.add(getattr(letter, "place", machine.place), say("position {letter} is there twice on {tag}", letter=letter, tag=machine.name), say("letters run on over the shafts of a machine"))
+                names.problems.add(
+                    getattr(letter, "place", machine.place),
+                    say("position {letter} is there twice on {tag}", letter=letter, tag=machine.name),
+                    say("letters run on over the shafts of a machine"),
+                )
             letters[str(letter)] = shaft
     for shaft in machine.typed.shafts.values():
         _check_shaft(shaft, letters, names, machine.place)
@@ -125,27 +150,43 @@ def _check_sections(shaft: Shaft, names: Names) -> None:
     for section in shaft.sections:
         to = _mm(section.to)
         if to <= far:
-            names.problems.add(_place(section.to), say("this section ends before it begins"), say("`to` is measured from the face of the first end and grows"))
+            names.problems.add(
+                _place(section.to),
+                say("this section ends before it begins"),
+                say("`to` is measured from the face of the first end and grows"),
+            )
         far = to
     for position in shaft.positions.values():
         if position.at is not None and not 0 <= _mm(position.at) <= far:
-            names.problems.add(_place(position.at), say("{at} is not on the shaft", at=_text(position.at)), say("the shaft is {length} mm long", length=f"{far:g}"))
+            names.problems.add(
+                _place(position.at),
+                say("{at} is not on the shaft", at=_text(position.at)),
+                say("the shaft is {length} mm long", length=f"{far:g}"),
+            )
     for load in (shaft.loads or {}).values():
         if isinstance(load.at, Value) and _mm(load.at) > far:
-            names.problems.add(_place(load.at), say("{at} is not on the shaft", at=_text(load.at)), say("the shaft is {length} mm long", length=f"{far:g}"))
+            names.problems.add(
+                _place(load.at), say("{at} is not on the shaft", at=_text(load.at)), say("the shaft is {length} mm long", length=f"{far:g}")
+            )
 
 
 def _check_position(letter: str, position: Position, shaft: Shaft, letters: Mapping[str, Any], ends: list[str], names: Names) -> None:
     for end in (position.nut, position.collar, *((position.floats.model_extra or {}) if position.floats else {})):
         if end is not None and str(end) not in ends:
             place = getattr(end, "place", None) or getattr(getattr(position.floats, "by", None), "place", NOWHERE)
-            names.problems.add(place, say("no end of this shaft is called {name}", name=end), say("its ends are: {ends}", ends=", ".join(ends)))
+            names.problems.add(
+                place, say("no end of this shaft is called {name}", name=end), say("its ends are: {ends}", ends=", ".join(ends))
+            )
     if position.like is not None:
         names.must_be(position.like, letters, say("position of this machine"))
         other = letters.get(str(position.like))
         sibling = next((p for k, p in other.positions.items() if str(k) == str(position.like)), None) if other else None
         if str(position.like) == letter or (sibling is not None and sibling.like is not None):
-            names.problems.add(position.like.place, say("{letter} is like {other}, which is like another", letter=letter, other=position.like), say("`like` goes one step: name a position that is written out"))
+            names.problems.add(
+                position.like.place,
+                say("{letter} is like {other}, which is like another", letter=letter, other=position.like),
+                say("`like` goes one step: name a position that is written out"),
+            )
     names.in_library(position.unit, "units")
     for parts in (position.parts, position.fitted):
         if parts:

@@ -48,12 +48,16 @@ def _by_tag(files: Files, problems: Problems) -> dict[str, Named[MachineTyped]]:
     for machine in files.machines:
         other = tagged.setdefault(machine.name, machine)
         if other is not machine:
-            problems.add(machine.place, say("tag {tag} is there twice", tag=machine.name), say("the other is at {place}", place=other.place))
+            problems.add(
+                machine.place, say("tag {tag} is there twice", tag=machine.name), say("the other is at {place}", place=other.place)
+            )
     return tagged
 
 
 def _readings(folder: Path, tagged: Mapping[str, Named[MachineTyped]], problems: Problems) -> dict[str, list[Reading]]:
-    known = frozenset(f"{tag}/{letter}" for tag, machine in tagged.items() for shaft in machine.typed.shafts.values() for letter in shaft.positions)
+    known = frozenset(
+        f"{tag}/{letter}" for tag, machine in tagged.items() for shaft in machine.typed.shafts.values() for letter in shaft.positions
+    )
     found: dict[str, list[Reading]] = defaultdict(list)
     for path in sorted((folder / "records").glob("*.csv")) if (folder / "records").is_dir() else []:
         for reading in read_records(path, path.relative_to(folder).as_posix(), known, problems):
@@ -63,7 +67,9 @@ def _readings(folder: Path, tagged: Mapping[str, Named[MachineTyped]], problems:
     return found
 
 
-def _machine(machine: Named[MachineTyped], files: Files, library: Library, readings: Mapping[str, list[Reading]], problems: Problems) -> Machine:
+def _machine(
+    machine: Named[MachineTyped], files: Files, library: Library, readings: Mapping[str, list[Reading]], problems: Problems
+) -> Machine:
     assert files.plant is not None
     area = next(area for code, area in files.plant.areas.items() if str(code) == str(machine.typed.area))
     usuals = (machine.typed.usual, area.usual, files.plant.usual)
@@ -75,7 +81,17 @@ def _machine(machine: Named[MachineTyped], files: Files, library: Library, readi
             sibling = siblings.get(str(own.like)) if own.like else None
             merged = merged_position(own, sibling, (shaft.usual, *usuals))
             place = getattr(letter, "place", machine.place)
-            made = _position(machine.name, str(letter), str(key), place, merged, shaft, library, tuple(readings.get(f"{machine.name}/{letter}", ())), problems)
+            made = _position(
+                machine.name,
+                str(letter),
+                str(key),
+                place,
+                merged,
+                shaft,
+                library,
+                tuple(readings.get(f"{machine.name}/{letter}", ())),
+                problems,
+            )
             if made:
                 positions.append(made)
         merged_shaft = shaft.model_copy(update={"steel": _steel(shaft, usuals)})
@@ -94,11 +110,23 @@ def _along(position: Position) -> float:
 
 
 def _position(
-    tag: str, letter: str, key: str, place: Place, typed: PositionTyped, shaft: ShaftTyped, library: Library, readings: tuple[Reading, ...], problems: Problems
+    tag: str,
+    letter: str,
+    key: str,
+    place: Place,
+    typed: PositionTyped,
+    shaft: ShaftTyped,
+    library: Library,
+    readings: tuple[Reading, ...],
+    problems: Problems,
 ) -> Position | None:
     for needed, example in (("at", "at: 250 mm"), ("holds", "holds: fixed")):
         if getattr(typed, needed) is None:
-            problems.add(place, say("{position} does not say `{key}`", position=f"{tag}/{letter}", key=needed), say("for example `{example}`", example=example))
+            problems.add(
+                place,
+                say("{position} does not say `{key}`", position=f"{tag}/{letter}", key=needed),
+                say("for example `{example}`", example=example),
+            )
             return None
     parts = _parts(typed, library)
     if parts["bearing"] is None:

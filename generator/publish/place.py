@@ -24,7 +24,10 @@ def aside(site: Path) -> Iterator[Path]:
     Raises NotPublished where the site's name is taken by something else, or another publication is running.
     """
     if site.exists() and not site.is_symlink():
-        raise NotPublished(say("{site} is a folder that was not published by this program", site=site), say("move it away, or give another place with --site"))
+        raise NotPublished(
+            say("{site} is a folder that was not published by this program", site=site),
+            say("move it away, or give another place with --site"),
+        )
     home = shelf(site)
     home.mkdir(parents=True, exist_ok=True)
     building = home / "building"
@@ -72,6 +75,8 @@ def _free(path: Path) -> Path:
 
 
 def _forget(home: Path, newest: Path) -> None:
-    kept = sorted((p for p in home.iterdir() if p.is_dir() and p.name.startswith("issue-") and p != newest), key=lambda p: p.stat().st_mtime)
+    kept = sorted(
+        (p for p in home.iterdir() if p.is_dir() and p.name.startswith("issue-") and p != newest), key=lambda p: p.stat().st_mtime
+    )
     for old in kept[: max(0, len(kept) - KEPT)]:
         shutil.rmtree(old, ignore_errors=True)

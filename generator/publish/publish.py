@@ -33,8 +33,18 @@ class Publication:
 
     def as_text(self) -> str:
         """For the engineer."""
-        changed = say("{count} values changed against the site before: {some}", count=len(self.changed), some=", ".join(self.changed[:8])) if self.changed else say("no value changed against the site before")
-        return "\n".join((say("issue {issue}: {machines} machines, {pages} pages", issue=self.issue, machines=self.machines, pages=self.pages), changed, say("open {path}", path=(self.site / "index.html").as_uri())))
+        changed = (
+            say("{count} values changed against the site before: {some}", count=len(self.changed), some=", ".join(self.changed[:8]))
+            if self.changed
+            else say("no value changed against the site before")
+        )
+        return "\n".join(
+            (
+                say("issue {issue}: {machines} machines, {pages} pages", issue=self.issue, machines=self.machines, pages=self.pages),
+                changed,
+                say("open {path}", path=(self.site / "index.html").as_uri()),
+            )
+        )
 
 
 def publish(folder: Path, site: Path, on: date, say_progress: Callable[[str], None] = lambda _: None) -> Publication:

@@ -38,7 +38,11 @@ def verify(building: Path, pages: Iterable[str]) -> int:
 
 def write_manifest(building: Path) -> None:
     """The SHA-256 of every file, by its path."""
-    hashes = {path.relative_to(building).as_posix(): hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(building.rglob("*")) if path.is_file() and path.name != MANIFEST}
+    hashes = {
+        path.relative_to(building).as_posix(): hashlib.sha256(path.read_bytes()).hexdigest()
+        for path in sorted(building.rglob("*"))
+        if path.is_file() and path.name != MANIFEST
+    }
     (building / MANIFEST).write_text(json.dumps(hashes, indent=0, sort_keys=True) + "\n", encoding="utf-8")
 
 
@@ -53,13 +57,17 @@ def _facts(html: str) -> tuple[tuple[tuple[str, str, str], ...], frozenset[str]]
     return tuple(links), frozenset(ids)
 
 
-def _bad_links(page: str, links: Iterable[tuple[str, str, str]], facts: dict[str, tuple[object, frozenset[str]]], building: Path) -> Iterator[str]:
+def _bad_links(
+    page: str, links: Iterable[tuple[str, str, str]], facts: dict[str, tuple[object, frozenset[str]]], building: Path
+) -> Iterator[str]:
     folder = Path(page).parent
     for tag, attribute, target in dict.fromkeys(links):
         if target.startswith("data:"):
             continue
         if _OUTSIDE.match(target) or re.match(r"^(?:https?|javascript|ftp):", target, re.IGNORECASE):
-            yield say("{page}: <{tag} {attribute}> leads off the machine: {target}", page=page, tag=tag, attribute=attribute, target=target[:80])
+            yield say(
+                "{page}: <{tag} {attribute}> leads off the machine: {target}", page=page, tag=tag, attribute=attribute, target=target[:80]
+            )
             continue
         path, anchor = urldefrag(target)
         wanted = _normal((folder / unquote(path)).as_posix()) if path else page

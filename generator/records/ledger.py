@@ -34,7 +34,11 @@ def read_ledger(folder: Path, problems: Problems) -> tuple[Issue, ...]:
             continue
         line = _line(row)
         if line is None:
-            problems.add(Place(NAME, number), say("this is no line of a ledger"), say("the ledger is written by publishing, never by hand: {columns}", columns=",".join(COLUMNS)))
+            problems.add(
+                Place(NAME, number),
+                say("this is no line of a ledger"),
+                say("the ledger is written by publishing, never by hand: {columns}", columns=",".join(COLUMNS)),
+            )
         else:
             lines.append(line)
     return tuple(lines)

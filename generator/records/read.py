@@ -54,12 +54,16 @@ def read_records(path: Path, shown_as: str, known: frozenset[str], problems: Pro
         problems.add(Place(shown_as, 1), say("the file is not UTF-8 text"), say("save it as CSV in UTF-8"))
         return
     if not text.strip():
-        problems.add(Place(shown_as, 1), say("the file is empty"), say("the first line names the columns: {columns}", columns=",".join(COLUMNS)))
+        problems.add(
+            Place(shown_as, 1), say("the file is empty"), say("the first line names the columns: {columns}", columns=",".join(COLUMNS))
+        )
         return
     rows = csv.reader(io.StringIO(text.replace("\x00", "\ufffd")))
     head = next(rows)
     if tuple(head) != COLUMNS:
-        problems.add(Place(shown_as, 1), say("the columns are not those of a record"), say("the first line is: {columns}", columns=",".join(COLUMNS)))
+        problems.add(
+            Place(shown_as, 1), say("the columns are not those of a record"), say("the first line is: {columns}", columns=",".join(COLUMNS))
+        )
         return
     yield from _readings(rows, shown_as, known, problems)
 
@@ -83,7 +87,11 @@ def _readings(rows: "Iterator[list[str]]", shown_as: str, known: frozenset[str],
         row = dict(zip(COLUMNS, (cell.strip() for cell in cells), strict=True))
         key = (row["record"], row["position"], row["when"], row["phase"], row["quantity"])
         if key in seen:
-            problems.add(place, say("record {record} has this reading already", record=row["record"]), say("one row a reading; delete one, or give it its own time"))
+            problems.add(
+                place,
+                say("record {record} has this reading already", record=row["record"]),
+                say("one row a reading; delete one, or give it its own time"),
+            )
             continue
         seen.add(key)
         reading = _reading(row, place, known, problems)
@@ -126,10 +134,18 @@ def _value(row: dict[str, str], place: Place, problems: Problems) -> Value | Non
         kept = None
     if kept is None:
         units = ", ".join(units_for_kind(wanted)) or say("no unit")
-        problems.add(place, say("{value} {unit} is no {quantity}", value=row["value"] or "''", unit=row["unit"], quantity=quantity), say("a plain number, with one of: {units}", units=units))
+        problems.add(
+            place,
+            say("{value} {unit} is no {quantity}", value=row["value"] or "''", unit=row["unit"], quantity=quantity),
+            say("a plain number, with one of: {units}", units=units),
+        )
         return None
     if not low <= kept <= high:
-        problems.add(place, say("{value} {unit} cannot be believed as {quantity}", value=row["value"], unit=row["unit"], quantity=quantity), say("from {low} to {high} {unit}; was the unit meant?", low=f"{low:g}", high=f"{high:g}", unit=wanted))
+        problems.add(
+            place,
+            say("{value} {unit} cannot be believed as {quantity}", value=row["value"], unit=row["unit"], quantity=quantity),
+            say("from {low} to {high} {unit}; was the unit meant?", low=f"{low:g}", high=f"{high:g}", unit=wanted),
+        )
         return None
     measured = Measured(row["record"], row["by"], row["when"], row["instrument"], place)
     return Value(float(row["value"]), unit or "", measured)

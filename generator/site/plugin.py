@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
@@ -105,7 +106,7 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
             if url.startswith("training/") and not url.endswith("/index.html")
             else (say("Areas"), "index.html")
         )
-        body = Markup('<div class="guide-text">{}</div>').format(Markup(page.content or ""))
+        body = Markup('<div class="guide-text">{}</div>').format(Markup(_without_title(page.content or "")))
         guide = Page(url, str(page.title), body, kind="guide", back=None if url == "index.html" else up)
         return {**context, "slots": slots_of(guide, self.around), "base_url": root_from(url)}
 
@@ -131,3 +132,8 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
     def _index(self) -> bytes:
         guides = (entry for title, url, html in self.guides for entry in entries_of_guide(title, url, html))
         return script((*self.site.finder_entries, *guides)).encode()
+
+
+def _without_title(html: str) -> str:
+    """The frame says the guide's title already."""
+    return re.sub(r"<h1[^>]*>.*?</h1>", "", html, count=1, flags=re.DOTALL)

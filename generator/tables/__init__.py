@@ -31,7 +31,11 @@ def table(name: str) -> Table:
     head = dict(line[1:].split(":", 1) for line in lines if line.startswith("#") and ":" in line)
     facts = {key.strip(): text.strip() for key, text in head.items()}
     rows = tuple(csv.DictReader(line for line in lines if not line.startswith("#")))
-    citation = None if facts["source"] == "common practice" else Citation(facts["source"], facts.get("edition", ""), facts.get("clause", ""), facts.get("seen", "from memory"))
+    citation = (
+        None
+        if facts["source"] == "common practice"
+        else Citation(facts["source"], facts.get("edition", ""), facts.get("clause", ""), facts.get("seen", "from memory"))
+    )
     return Table(name, facts["title"], citation, rows)
 
 

@@ -22,7 +22,9 @@ def standard_tolerance(diameter: Value, grade: str) -> Value | Withheld:
     row = row_in_range("iso286-it", _mm(diameter), "over_mm", "incl_mm")
     if row is None or f"{grade}_um" not in row:
         return not_in("iso286-it", f"{grade}, {_g(_mm(diameter))} mm")
-    return found("iso286-it", float(row[f"{grade}_um"]), "um", grade=grade, size=say("over {a} to {b} mm", a=row["over_mm"], b=row["incl_mm"]))
+    return found(
+        "iso286-it", float(row[f"{grade}_um"]), "um", grade=grade, size=say("over {a} to {b} mm", a=row["over_mm"], b=row["incl_mm"])
+    )
 
 
 def deviations(diameter: Value, class_: Value) -> tuple[Value | Withheld, Value | Withheld]:
@@ -49,15 +51,32 @@ def bore_tolerance(bore: Value) -> tuple[Value | Withheld, Value | Withheld]:
 
 def load_class(bearing: Value, load: Value, bore: Value, ring: Value) -> Value | Withheld:
     """Shaft class by load for a steel shaft and a Normal-class metric bearing; ANSI/ABMA 7."""
-    type_ = {"deep groove ball": "ball", "spherical roller": "spherical-roller", "cylindrical roller": "cylindrical-roller"}.get(str(bearing.content))
+    type_ = {"deep groove ball": "ball", "spherical roller": "spherical-roller", "cylindrical roller": "cylindrical-roller"}.get(
+        str(bearing.content)
+    )
     if str(ring.content) != "turns against the load":
         condition = "inner-ring-stationary-slides" if str(ring.content) == "stands, must slide" else "inner-ring-stationary-fixed"
         row = row_where("shaft-class-by-load", condition=condition)
     else:
-        row = row_in_range("shaft-class-by-load", _mm(bore), "bore_over_mm", "bore_incl_mm", condition="inner-ring-rotating", load=str(load.content), bearing_type=type_ or "")
+        row = row_in_range(
+            "shaft-class-by-load",
+            _mm(bore),
+            "bore_over_mm",
+            "bore_incl_mm",
+            condition="inner-ring-rotating",
+            load=str(load.content),
+            bearing_type=type_ or "",
+        )
     if row is None:
         return not_in("shaft-class-by-load", f"{bearing.content}, {load.content}, {_g(_mm(bore))} mm")
-    return found("shaft-class-by-load", row["shaft_class"], "", load=str(load.content), bearing=str(bearing.content), bore=say("over {a} to {b} mm", a=row["bore_over_mm"], b=row["bore_incl_mm"]))
+    return found(
+        "shaft-class-by-load",
+        row["shaft_class"],
+        "",
+        load=str(load.content),
+        bearing=str(bearing.content),
+        bore=say("over {a} to {b} mm", a=row["bore_over_mm"], b=row["bore_incl_mm"]),
+    )
 
 
 def bar_tolerance(nominal: Value, carbon: Value) -> Value | Withheld:
@@ -69,19 +88,31 @@ def bar_tolerance(nominal: Value, carbon: Value) -> Value | Withheld:
     if row is None:
         return not_in("cold-finished-bar", say("{size} in", size=_g(inches)))
     column = "minus_in_C_le_0.28" if share <= 0.28 + 1e-9 else "minus_in_C_0.28_to_0.55"
-    return found("cold-finished-bar", float(row[column]), "in", size=say("over {a} to {b} in", a=row["over_in"], b=row["incl_in"]), carbon=say("to 0.28 %") if share <= 0.28 + 1e-9 else say("over 0.28 to 0.55 %"))
+    return found(
+        "cold-finished-bar",
+        float(row[column]),
+        "in",
+        size=say("over {a} to {b} in", a=row["over_in"], b=row["incl_in"]),
+        carbon=say("to 0.28 %") if share <= 0.28 + 1e-9 else say("over 0.28 to 0.55 %"),
+    )
 
 
 def clearance_class(kind: Value, bore: Value, class_: Value) -> tuple[Value | Withheld, Value | Withheld]:
     """Least and greatest radial internal clearance of a class, in um; ISO 5753-1. No table for housed inserts."""
-    key = {"deep groove ball": "deep-groove-ball", "spherical roller, cylinder": "spherical-roller-cylindrical-bore", "spherical roller, taper": "spherical-roller-tapered-bore"}.get(str(kind.content))
+    key = {
+        "deep groove ball": "deep-groove-ball",
+        "spherical roller, cylinder": "spherical-roller-cylindrical-bore",
+        "spherical roller, taper": "spherical-roller-tapered-bore",
+    }.get(str(kind.content))
     row = row_in_range("iso5753-clearance", _mm(bore), "bore_over_mm", "bore_incl_mm", kind=key) if key else None
     name = str(class_.content)
     if row is None or f"{name}_min" not in row:
         held = not_in("iso5753-clearance", f"{kind.content}, {_g(_mm(bore))} mm, {name}")
         return held, held
     keys = {"kind": str(kind.content), "class": name, "bore": say("over {a} to {b} mm", a=row["bore_over_mm"], b=row["bore_incl_mm"])}
-    return found("iso5753-clearance", float(row[f"{name}_min"]), "um", **keys), found("iso5753-clearance", float(row[f"{name}_max"]), "um", **keys)
+    return found("iso5753-clearance", float(row[f"{name}_min"]), "um", **keys), found(
+        "iso5753-clearance", float(row[f"{name}_max"]), "um", **keys
+    )
 
 
 def thread_figures(thread: Value) -> tuple[Value | Withheld, Value | Withheld]:
@@ -107,9 +138,13 @@ def nut_thread(nut: Value) -> tuple[Value | Withheld, Value | Withheld]:
     name = str(nut.content).strip().upper()
     metric, inch = row_where("lock-nut-metric", nut=name), row_where("lock-nut-inch", nut=name)
     if metric:
-        return found("lock-nut-metric", float(metric["thread_mm"]), "mm", nut=name), found("lock-nut-metric", float(metric["pitch_mm"]), "mm", nut=name)
+        return found("lock-nut-metric", float(metric["thread_mm"]), "mm", nut=name), found(
+            "lock-nut-metric", float(metric["pitch_mm"]), "mm", nut=name
+        )
     if inch:
-        return found("lock-nut-inch", float(inch["thread_major_in"]), "in", nut=name), found("lock-nut-inch", round(25.4 / float(inch["threads_per_inch"]), 9), "mm", nut=name)
+        return found("lock-nut-inch", float(inch["thread_major_in"]), "in", nut=name), found(
+            "lock-nut-inch", round(25.4 / float(inch["threads_per_inch"]), 9), "mm", nut=name
+        )
     held = not_in("lock-nut-metric", name)
     return held, held
 
@@ -131,7 +166,11 @@ def screw_seating(size: Value) -> tuple[Value | Withheld, Value | Withheld, Valu
         return torque, torque, found("set-screw-inch", float(inch["holding_lbf"]), "lbf", screw=name)
     none = Withheld(say("no published holding force for metric set screws"))
     if metric:
-        seat = Value(float(metric["seating_Nm_trade"]), "N.m", LookedUp(None, say("seating torques of the trade"), (("screw", name),))) if metric["seating_Nm_trade"] else not_in("set-screw-metric", name)
+        seat = (
+            Value(float(metric["seating_Nm_trade"]), "N.m", LookedUp(None, say("seating torques of the trade"), (("screw", name),)))
+            if metric["seating_Nm_trade"]
+            else not_in("set-screw-metric", name)
+        )
         return seat, found("set-screw-metric", float(metric["iso898_5_test_torque_Nm"]), "N.m", screw=name), none
     held = not_in("set-screw-inch", name)
     return held, held, held

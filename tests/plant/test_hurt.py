@@ -87,7 +87,9 @@ def test_markup_typed_into_a_text_comes_out_as_text(tmp_path: Path) -> None:
     shutil.copytree(PLANT, copy)
     evil = '"<script>alert(1)</script>{{ 7*7 }}"'
     machine = copy / "machines" / "INT-02.yml"
-    text = machine.read_text().replace("name: Bucket elevator", f"name: {evil}").replace("moving: The belt and its buckets", f"moving: {evil}")
+    text = (
+        machine.read_text().replace("name: Bucket elevator", f"name: {evil}").replace("moving: The belt and its buckets", f"moving: {evil}")
+    )
     machine.write_text(text, encoding="utf-8")
     publish(copy, site, ON)
     for page in site.rglob("*.html"):

@@ -50,7 +50,9 @@ def in_inches(limits: Any) -> Results:
 
     from generator.value import Value
 
-    return Results({name: replace(v, content=round(v.content / 25.4, 9), unit="in") if isinstance(v, Value) else v for name, v in limits.items()})
+    return Results(
+        {name: replace(v, content=round(v.content / 25.4, 9), unit="in") if isinstance(v, Value) else v for name, v in limits.items()}
+    )
 
 
 class Bore(NamedTuple):
@@ -116,6 +118,8 @@ def internal_clearance(
 
 
 @chain(Citation("ISO 286-1", "2010", "Table 1", "seen"))
-def standard_tolerance_grade(diameter: Annotated[float, Is("nominal size", "d", "mm", 0.1, 500)], grade: Literal["IT4", "IT5", "IT6", "IT7", "IT8", "IT9", "IT10"]) -> Annotated[float, Is("standard tolerance", r"\mathrm{IT}", "um")]:
+def standard_tolerance_grade(
+    diameter: Annotated[float, Is("nominal size", "d", "mm", 0.1, 500)], grade: Literal["IT4", "IT5", "IT6", "IT7", "IT8", "IT9", "IT10"]
+) -> Annotated[float, Is("standard tolerance", r"\mathrm{IT}", "um")]:
     """Standard tolerance of a grade at a size"""
     return standard_tolerance(diameter, str(grade.content))  # type: ignore[arg-type, attr-defined, return-value]

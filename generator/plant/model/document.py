@@ -45,15 +45,23 @@ class BoltFigures(Part):
 class Row(Part):
     """Figures for one row of a maker's table. Each may be left out."""
 
-    nut_turn: Annotated[Band, BandOf("turn", low=0, high=5, single=True)] | None = may("turn of the nut from the counting point, least and most", "5/8 to 3/4 turn")
+    nut_turn: Annotated[Band, BandOf("turn", low=0, high=5, single=True)] | None = may(
+        "turn of the nut from the counting point, least and most", "5/8 to 3/4 turn"
+    )
     retaining_screw: ScrewFigures | None = may("the screw that locks the nut", "{size: M5, torque: 3.5 to 4.0 N.m, key: 2.5 mm}")
     lock_screw: ScrewFigures | None = may("set screws or collar screw", "{size: M8x1, torque: 12 to 14 N.m, key: 4 mm}")
     shaft_class: Name | None = may("tolerance class of the shaft", "h9")
     shaft_limits: Annotated[Band, BandOf("mm", low=3, high=1000)] | None = may("limits of the shaft", "59.95 to 60.00 mm")
     shaft_hardness: Hardness | None = may("hardest shaft its screws may bite", "35 HRC")
-    flange_gap: Annotated[Band, BandOf("mm", low=0, high=20)] | None = may("gap under the second flange at the counting point", "1.5 to 1.6 mm")
-    flange_order: Words | None = may("the order for the second flange, in the maker's words, shortened", "gap, hand tight, mark, draw up, complete the turn")
-    clearance_reduction: Annotated[Band, BandOf("mm", low=0, high=1)] | None = may("clearance to be taken, least and most", "0.045 to 0.060 mm")
+    flange_gap: Annotated[Band, BandOf("mm", low=0, high=20)] | None = may(
+        "gap under the second flange at the counting point", "1.5 to 1.6 mm"
+    )
+    flange_order: Words | None = may(
+        "the order for the second flange, in the maker's words, shortened", "gap, hand tight, mark, draw up, complete the turn"
+    )
+    clearance_reduction: Annotated[Band, BandOf("mm", low=0, high=1)] | None = may(
+        "clearance to be taken, least and most", "0.045 to 0.060 mm"
+    )
     clearance_least: Length | None = may("least clearance left", "0.050 mm")
     cap_torque: TorqueBand | None = may("torque of the cap bolts", "150 to 170 N.m")
     base_torque: BoltFigures | None = may("torque of the housing bolts", "{most: 190 N.m, bolt: M16}")

@@ -15,8 +15,8 @@ from generator.plant.model.common import (
     Name,
     Part,
     Speed,
-    Stress,
     StrengthClass,
+    Stress,
     Temperature,
     Thread,
     Whole,
@@ -74,14 +74,18 @@ class SetScrews(Part):
 
 
 class Locks(Part):
-    by: Annotated[Any, OneOf("set screws", "eccentric collar", "clamp collar")] = needed("how the inner ring is locked to the shaft", "set screws")
+    by: Annotated[Any, OneOf("set screws", "eccentric collar", "clamp collar")] = needed(
+        "how the inner ring is locked to the shaft", "set screws"
+    )
     screws: SetScrews | None = may("set screws in ring or collar", "{count: 2, size: M8x1, apart: 120 deg}")
     clamp_screw: Thread | None = may("the screw of a clamp collar", "M8")
 
 
 class Bearing(Part):
     maker: Name = needed("its maker", "Orvane")
-    kind: Annotated[Any, OneOf("ball insert", "deep groove ball", "spherical roller", "cylindrical roller", "self-aligning ball")] = needed("kind of bearing", "ball insert")
+    kind: Annotated[Any, OneOf("ball insert", "deep groove ball", "spherical roller", "cylindrical roller", "self-aligning ball")] = needed(
+        "kind of bearing", "ball insert"
+    )
     bore: Bore = needed("its bore", '{shape: taper, ratio: "1:12", size: 65 mm}')
     outside: Diameter = needed("outside diameter", "120 mm")
     width: Length = needed("width of the ring that is greased (total width)", "38 mm")
@@ -102,7 +106,9 @@ class Nut(Part):
     thread: Thread = needed("thread of the nut", "M65x2")
     works: Annotated[Any, OneOf("pushes the ring", "draws the sleeve")] = needed("how it drives the ring up", "pushes the ring")
     slots: Whole = needed("slots round the nut", "8")
-    lock: Annotated[Any, OneOf("retaining screw", "tab washer", "locking plate")] = needed("what keeps it from slackening", "retaining screw")
+    lock: Annotated[Any, OneOf("retaining screw", "tab washer", "locking plate")] = needed(
+        "what keeps it from slackening", "retaining screw"
+    )
 
 
 class Sleeve(Part):
@@ -201,8 +207,12 @@ class Unit(Part):
 
 
 class BaseOil(Part):
-    kind: Annotated[Any, OneOf("mineral", "white oil", "synthetic hydrocarbon", "ester", "polyglycol", "silicone", "perfluorinated")] = needed("kind of oil", "mineral")
-    viscosity: Annotated[Value, ScaleOf("VG", low=2, high=3200)] | Annotated[Value, Quantity("mm2/s", low=1, high=5000)] = needed("grade, or viscosity at 40 degC", "VG 150")
+    kind: Annotated[Any, OneOf("mineral", "white oil", "synthetic hydrocarbon", "ester", "polyglycol", "silicone", "perfluorinated")] = (
+        needed("kind of oil", "mineral")
+    )
+    viscosity: Annotated[Value, ScaleOf("VG", low=2, high=3200)] | Annotated[Value, Quantity("mm2/s", low=1, high=5000)] = needed(
+        "grade, or viscosity at 40 degC", "VG 150"
+    )
     at_100: Annotated[Value, Quantity("mm2/s", low=1, high=500)] | None = may("viscosity at 100 degC", "15 mm2/s")
 
 
@@ -217,7 +227,9 @@ class GreaseRuns(Part):
 
 
 class Food(Part):
-    registered: Annotated[Any, OneOf("incidental contact", "no contact", "direct contact")] = needed("what it is registered for", "incidental contact")
+    registered: Annotated[Any, OneOf("incidental contact", "no contact", "direct contact")] = needed(
+        "what it is registered for", "incidental contact"
+    )
     from_: Name = needed("the letter or sheet on file", "Thessaryn letter 2", "from")
 
 
@@ -249,9 +261,24 @@ class Fastener(Part):
 
 
 class Tool(Part):
-    kind: Annotated[Any, OneOf("torque wrench", "torque driver", "grease gun", "micrometer", "feeler", "hook wrench", "dial indicator", "thermometer", "scale")] = needed("what it is", "torque wrench")
-    range: Annotated[Band, BandOf("N.m", low=0, high=100_000)] | Annotated[Band, BandOf("mm", low=0, high=5000)] | Annotated[Band, BandOf("degC", low=-200, high=2000)] | None = may("what it measures or sets", "20 to 120 N.m")
-    step: Annotated[Value, Quantity("N.m", low=0, high=1000)] | Annotated[Value, Quantity("mm", low=0, high=100)] | Annotated[Value, Quantity("K", low=0, high=20)] | None = may("its finest step", "1 N.m")
+    kind: Annotated[
+        Any,
+        OneOf(
+            "torque wrench", "torque driver", "grease gun", "micrometer", "feeler", "hook wrench", "dial indicator", "thermometer", "scale"
+        ),
+    ] = needed("what it is", "torque wrench")
+    range: (
+        Annotated[Band, BandOf("N.m", low=0, high=100_000)]
+        | Annotated[Band, BandOf("mm", low=0, high=5000)]
+        | Annotated[Band, BandOf("degC", low=-200, high=2000)]
+        | None
+    ) = may("what it measures or sets", "20 to 120 N.m")
+    step: (
+        Annotated[Value, Quantity("N.m", low=0, high=1000)]
+        | Annotated[Value, Quantity("mm", low=0, high=100)]
+        | Annotated[Value, Quantity("K", low=0, high=20)]
+        | None
+    ) = may("its finest step", "1 N.m")
     calibrated: Day | None = may("last calibrated", "2026-01-12")
     grease: Name | None = may("the one grease in this gun", "Thessaryn Rowan")
     stroke: Annotated[Value, Quantity("g", low=0, high=100)] | None = may("what one stroke gives, weighed", "1.35 g")

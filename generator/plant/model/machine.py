@@ -12,8 +12,8 @@ from generator.plant.model.common import (
     Mass,
     Name,
     Part,
-    Share,
     ShaftMaterial,
+    Share,
     Speed,
     Temperature,
     Thread,
@@ -64,7 +64,8 @@ class Floats(Part):
     model_config = ConfigDict(extra="allow", frozen=True, arbitrary_types_allowed=True)
     __pydantic_extra__: dict[str, Annotated[Value, Quantity("mm", low=0, high=1000)]]
     by: Annotated[
-        Any, OneOf("ring loose in its housing", "pin in a grooved shaft", "guided frame", "sliding cartridge", "clearance inside the bearing")
+        Any,
+        OneOf("ring loose in its housing", "pin in a grooved shaft", "guided frame", "sliding cartridge", "clearance inside the bearing"),
     ] = needed("what lets it move along the shaft", "ring loose in its housing")
 
 
@@ -90,7 +91,9 @@ class Fitted(Part):
 
 
 class Fitting(Part):
-    place: Annotated[Any, OneOf("inside the guard", "outside the guard", "piped out", "piped outside the guard", "none")] = needed("where the grease fitting is", "piped outside the guard")
+    place: Annotated[Any, OneOf("inside the guard", "outside the guard", "piped out", "piped outside the guard", "none")] = needed(
+        "where the grease fitting is", "piped outside the guard"
+    )
     path: Length | None = may("length of the pipe", "1200 mm")
 
 
@@ -104,7 +107,9 @@ class TakeUp(Part):
 
 
 class Watch(Part):
-    monitor: Annotated[Any, OneOf("none", "temperature", "temperature and vibration")] = needed("what watches this bearing all the time", "temperature")
+    monitor: Annotated[Any, OneOf("none", "temperature", "temperature and vibration")] = needed(
+        "what watches this bearing all the time", "temperature"
+    )
     stops_at: Temperature | None = may("temperature at which it stops the machine", "80 degC")
 
 
@@ -118,13 +123,19 @@ class Position(Part):
     at: Length | None = may("middle of the bearing, from the face of the first end", "250 mm")
     like: Name | None = may("a sibling on the same machine: all of it but what follows here", "C")
     holds: Annotated[Any, OneOf("fixed", "free")] | None = may("whether it holds the shaft endwise", "fixed")
-    floats: Floats | None = may("how it floats, and how far toward each end (of a free unit)", "{by: guided frame, drive end: 3 mm, far end: 3 mm}")
+    floats: Floats | None = may(
+        "how it floats, and how far toward each end (of a free unit)", "{by: guided frame, drive end: 3 mm, far end: 3 mm}"
+    )
     unit: Name | None = may("a unit of `library/units.yml`", "Orvane block unit 60")
-    parts: Parts | None = may("parts named one by one, instead of a unit or over it", "{bearing: Brelloch plain barrel 75, housing: Brelloch split 75}")
+    parts: Parts | None = may(
+        "parts named one by one, instead of a unit or over it", "{bearing: Brelloch plain barrel 75, housing: Brelloch split 75}"
+    )
     fitted: Fitted | None = may("what is really there, where it differs from what is meant", "{sleeve: Orvane sleeve 2 3/8 in}")
     nut: Name | None = may("the end of the shaft the nut is toward", "drive end")
     collar: Name | None = may("the end of the shaft the collar or screws are toward", "far end")
-    mounted: Annotated[Any, OneOf("first", "second")] | None = may("which unit of the shaft is locked first; the fixed one unless said", "first")
+    mounted: Annotated[Any, OneOf("first", "second")] | None = may(
+        "which unit of the shaft is locked first; the fixed one unless said", "first"
+    )
     bolts: Bolts | None = may("housing bolts", "{length: 90 mm}")
     seat: Seat | None = may("class or limits of the seat here", "{class: h8}")
     grease: Grease | None = may("grease here", "{planned: Thessaryn Rowan, gun: gun 3}")
@@ -134,15 +145,23 @@ class Position(Part):
     take_up: TakeUp | None = may("of a take-up unit", "{used: 60 mm}")
     watched: Watch | None = may("what watches it", "{monitor: temperature, stops_at: 80 degC}")
     inside: Annotated[Any, OneOf("the casing", "the open")] | None = may("whether the bearing sits inside the casing", "the open")
-    misaligned: Misaligned | None = may("how its seat lies against the other support, by design or survey", "{height: 14 mm, over: 1200 mm}")
-    stands_on: Annotated[Any, OneOf("bare clean metal", "painted", "galvanised", "shimmed")] | None = may("the face the foot stands on", "painted")
+    misaligned: Misaligned | None = may(
+        "how its seat lies against the other support, by design or survey", "{height: 14 mm, over: 1200 mm}"
+    )
+    stands_on: Annotated[Any, OneOf("bare clean metal", "painted", "galvanised", "shimmed")] | None = may(
+        "the face the foot stands on", "painted"
+    )
     mounting_faces: Annotated[Any, OneOf("oiled", "dry")] | None = may("how the seat is mounted", "oiled")
-    cites: dict[Name, Name] | None = may("a figure taken from a certain document, where more than one could give it", "{nut_turn: Orvane 21}")
+    cites: dict[Name, Name] | None = may(
+        "a figure taken from a certain document, where more than one could give it", "{nut_turn: Orvane 21}"
+    )
     surroundings: Surroundings | None = may("what is around this bearing", "{air: 60 degC, dust: light}")
     runs: Runs | None = may("how much it runs", "{hours: 8 hour/day, days: 5 day/week}")
     tightening: Tightening | None = may("how bolts are tightened here", "{tool: wrench with a click, lubricated: yes}")
     cleanliness: Cleanliness | None = may("cleanliness of mounting and regreasing", "normal")
-    stage: Annotated[Any, OneOf("new", "just replaced", "in service")] | None = may("where it is in its life; in service unless said", "new")
+    stage: Annotated[Any, OneOf("new", "just replaced", "in service")] | None = may(
+        "where it is in its life; in service unless said", "new"
+    )
     note: Words | None = may("a remark for the crew, shown as typed", "mind the cable tray above")
 
 
@@ -155,9 +174,13 @@ class State(Part):
 class Shaft(Part):
     name: Name = needed("what the crew calls it", "head pulley shaft")
     ends: list[Name] = needed("its two ends in order; every axial word is one of these", "[drive end, far end]")
-    lies: Annotated[Any, OneOf("horizontal", "inclined", "vertical")] = needed("how it lies; the first end of a vertical shaft is the top", "horizontal")
+    lies: Annotated[Any, OneOf("horizontal", "inclined", "vertical")] = needed(
+        "how it lies; the first end of a vertical shaft is the top", "horizontal"
+    )
     viewed_from: ViewedFrom = needed("where the drawing is seen from", "{place: walkway, left: drive end}")
-    turns: Annotated[Any, OneOf("clockwise", "anticlockwise", "both ways")] | None = may("looking along the shaft from its first end", "clockwise")
+    turns: Annotated[Any, OneOf("clockwise", "anticlockwise", "both ways")] | None = may(
+        "looking along the shaft from its first end", "clockwise"
+    )
     backstop: Yes | None = may("whether a backstop keeps it from turning back", "yes")
     speed: Speed = needed("its speed; the highest where it varies", "46 rpm")
     temperature: Temperatures | None = may("shaft and frame, running", "{shaft: 25 degC, frame: 10 degC}")
@@ -167,7 +190,10 @@ class Shaft(Part):
     seal_gap: Gap | None = may("a seal that growth can hurt", "{at: far end, room: 4 mm}")
     coupling_gap: Gap | None = may("a coupling that growth can close", "{at: drive end, room: 0.8 mm}")
     weight_on: Name | None = may("the position the weight of a vertical shaft hangs on or stands on", "A")
-    positions: dict[Name, Position] = needed("its bearings, by capital letters that run on over the shafts of the machine", "{A: {at: 250 mm, holds: fixed, unit: Orvane block unit 60}}")
+    positions: dict[Name, Position] = needed(
+        "its bearings, by capital letters that run on over the shafts of the machine",
+        "{A: {at: 250 mm, holds: fixed, unit: Orvane block unit 60}}",
+    )
     loads: dict[Name, Load] | None = may("what acts on it, by name", "{pulley: {kind: weight, at: 800 mm, mass: 180 kg}}")
     states: dict[Name, State] | None = may("how it is run, by name", "{loaded: {share: 70 %}, empty: {share: 30 %}}")
     steel: Steel | None = may("the steel of this shaft", "{grade: C45, hardness: 22 HRC}")
@@ -179,9 +205,13 @@ class Machine(Part):
     name: Name = needed("what the crew calls it", "Cross belt to the cleaner")
     area: Name = needed("the code of its area in `plant.yml`", "INT")
     walk: Whole | None = may("its place in the walk through the area; by tag unless said", "3")
-    isolation: Isolation = needed("how it is made safe: the plant's own procedure, and this machine's energies", "{procedure: ISO-INT-05, energies: [electric drive]}")
+    isolation: Isolation = needed(
+        "how it is made safe: the plant's own procedure, and this machine's energies", "{procedure: ISO-INT-05, energies: [electric drive]}"
+    )
     moving: Words | None = may("what moves in it, for the first caution", "The belt")
-    hazards: list[Annotated[Any, OneOf("hot surface", "fall from height", "may turn in the wind", "steam", "heavy rotor")]] | None = may("standing hazards beside moving parts, dust and food", "[hot surface]")
+    hazards: list[Annotated[Any, OneOf("hot surface", "fall from height", "may turn in the wind", "steam", "heavy rotor")]] | None = may(
+        "standing hazards beside moving parts, dust and food", "[hot surface]"
+    )
     usual: Usual | None = may("what is usual on this machine", "{regrease: {when: stopped, because: plant rule 3}}")
     shafts: dict[Name, Shaft] = needed("its shafts, by a lower-case word", "{head: {...}}")
     note: Words | None = may("a remark for the crew, shown as typed", "key of the gate at the control room")

@@ -20,7 +20,9 @@ class Where(Part):
     machine: Name | None = may("a machine's tag", "INT-05")
     shaft: Name | None = may("a shaft, as MACHINE/shaft", "INT-05/head")
     position: Name | None = may("a position, as MACHINE/letter", "INT-05/A")
-    locking: Annotated[Any, OneOf("adapter sleeve", "set screws", "eccentric collar", "clamp collar", "heated seat")] | None = may("a way of locking", "adapter sleeve")
+    locking: Annotated[Any, OneOf("adapter sleeve", "set screws", "eccentric collar", "clamp collar", "heated seat")] | None = may(
+        "a way of locking", "adapter sleeve"
+    )
     housing: Name | None = may("a housing style", "pillow block")
 
 
@@ -50,19 +52,25 @@ class Practice(Part):
     slip_safety: Factor | None = may("safety against a foot slipping, steady load", "1.2")
     slip_safety_shock: Factor | None = may("safety against a foot slipping, blows", "1.5")
     screw_safety: Factor | None = may("safety on the holding of set screws", "4")
-    screw_over_shaft: Annotated[Value, Quantity("", low=0, high=40)] | None = may("points of HRC a set screw must be harder than the shaft", "10")
+    screw_over_shaft: Annotated[Value, Quantity("", low=0, high=40)] | None = may(
+        "points of HRC a set screw must be harder than the shaft", "10"
+    )
     ring_hoop: Stress | None = may("hoop stress a hardened ring may carry", "175 MPa")
     take_up_reserve: Share | None = may("share of a take-up's travel kept in reserve", "10 %")
     take_up_difference: Length | None = may("how far the two take-ups of a shaft may differ", "3 mm")
     foot_feeler: Length | None = may("thickest blade that may go under a loosened foot", "0.05 mm")
-    warm_reading: Annotated[Value, Quantity("K", low=0, high=50)] | None = may("how far from 20 degC a shaft may be measured uncorrected", "3 K")
+    warm_reading: Annotated[Value, Quantity("K", low=0, high=50)] | None = may(
+        "how far from 20 degC a shaft may be measured uncorrected", "3 K"
+    )
     near_miss: Length | None = may("sizes closer than this are taken for one another", "1 mm")
     dust_temperature: Temperature | None = may("bearing temperature that is hot in a dust zone", "80 degC")
     gap_over: Length | None = may("how much a flange gap may be over the travel", "0.1 mm")
     calendar_cap: Annotated[Value, Quantity("week", low=1, high=520)] | None = may("longest time between greasings", "52 week")
     gun_weighed: Annotated[Value, Quantity("month", low=1, high=120)] | None = may("how long a weighing of a gun holds", "12 month")
     tool_calibrated: Annotated[Value, Quantity("month", low=1, high=120)] | None = may("how long a calibration holds", "12 month")
-    starts_over: Annotated[Value, Quantity("K", low=0, high=150)] | None = may("warming over the air that is assumed where no temperature is known", "30 K")
+    starts_over: Annotated[Value, Quantity("K", low=0, high=150)] | None = may(
+        "warming over the air that is assumed where no temperature is known", "30 K"
+    )
 
 
 class Plant(Part):
@@ -70,12 +78,19 @@ class Plant(Part):
     language: Annotated[Any, OneOf("en")] = needed("language of the pages", "en")
     units: Annotated[Any, OneOf("metric", "inch")] = needed("what is shown first; the other stands beside it", "metric")
     reading_step: Length = needed("finest figure a micrometer here is read to; limits are rounded inward to it", "0.001 mm")
-    inch_reading_step: Annotated[Value, Quantity("in", low=0.000001, high=0.1)] | None = may("the same for shafts of inch size", "0.0001 in")
+    inch_reading_step: Annotated[Value, Quantity("in", low=0.000001, high=0.1)] | None = may(
+        "the same for shafts of inch size", "0.0001 in"
+    )
     ask: Words | None = may("whom the crew asks", "the engineer, extension 214")
     areas: dict[Name, Area] = needed("areas by code, in the order of the walk", "{INT: {name: Intake}}")
     usual: Usual | None = may("what is usual in the plant", "{seat: {class: h9}}")
-    rules: dict[Name, Rule] | None = may("what the plant has decided; a rule is cited by its key", "{rule 3: {says: grease stopped, approved_by: safety lead, on: 2026-02-10}}")
-    training: dict[Name, Name] | None = may("the machine or position an exercise is worked on; the first that suits unless said", "{nut: INT-02/A}")
+    rules: dict[Name, Rule] | None = may(
+        "what the plant has decided; a rule is cited by its key",
+        "{rule 3: {says: grease stopped, approved_by: safety lead, on: 2026-02-10}}",
+    )
+    training: dict[Name, Name] | None = may(
+        "the machine or position an exercise is worked on; the first that suits unless said", "{nut: INT-02/A}"
+    )
     practice: Practice | None = may("settings of common practice", "{setting_error: 0.5 mm}")
 
 

@@ -28,7 +28,9 @@ Zone = Annotated[Any, OneOf("none", "combustible dust", "food", "food and combus
 class Surroundings(Part):
     air: Temperature | None = may("temperature of the air around the machine", "5 degC")
     air_least: Temperature | None = may("the coldest air it starts in", "-20 degC")
-    dust: Annotated[Any, OneOf("none", "light", "heavy", "light and abrasive", "heavy and abrasive")] | None = may("dust at the bearing", "heavy and abrasive")
+    dust: Annotated[Any, OneOf("none", "light", "heavy", "light and abrasive", "heavy and abrasive")] | None = may(
+        "dust at the bearing", "heavy and abrasive"
+    )
     water: Annotated[Any, OneOf("none", "humid", "condensation", "splashed")] | None = may("water at the housing", "splashed")
     zone: Zone | None = may("what the place demands beside the ordinary", "combustible dust")
     shaking: Annotated[Value, Quantity("mm/s", low=0, high=200)] | None = may("vibration velocity at the housing, peak", "4 mm/s")
@@ -44,7 +46,9 @@ class Grease(Part):
     inside: Name | None = may("the grease that is in it now, where known", "Thessaryn Rowan")
     gun: Name | None = may("the gun it is greased with: a name of `library/tools.yml`", "gun 3")
     feed: Annotated[Any, OneOf("gun", "automatic", "sealed for life", "oil")] | None = may("how it is lubricated; a gun unless said", "gun")
-    purge: Annotated[Any, OneOf("relief plug", "open seals", "counted strokes", "wipe and weigh")] | None = may("how old grease leaves", "relief plug")
+    purge: Annotated[Any, OneOf("relief plug", "open seals", "counted strokes", "wipe and weigh")] | None = may(
+        "how old grease leaves", "relief plug"
+    )
 
 
 class Regrease(Part):
@@ -91,7 +95,9 @@ class Bolts(Part):
 
 
 class Tightening(Part):
-    tool: Annotated[Any, OneOf("wrench with a scale", "wrench with a click", "angle", "impact wrench", "hand")] | None = may("how bolts are tightened", "wrench with a scale")
+    tool: Annotated[Any, OneOf("wrench with a scale", "wrench with a click", "angle", "impact wrench", "hand")] | None = may(
+        "how bolts are tightened", "wrench with a scale"
+    )
     lubricated: Yes | None = may("whether threads and head faces are oiled first", "yes")
 
 
@@ -104,7 +110,9 @@ class Usual(Part):
     bolts: Bolts | None = may("the bolts used", '{class: "8.8", surface: zinc, thread: oiled}')
     steel: Steel | None = may("the steel of the shafts", "{grade: C45, hardness: 22 HRC}")
     tightening: Tightening | None = may("how bolts are tightened", "{tool: wrench with a scale, lubricated: yes}")
-    cleanliness: Annotated[Any, OneOf("high", "normal", "slight to typical", "severe", "very severe")] | None = may("cleanliness of mounting and regreasing", "normal")
+    cleanliness: Annotated[Any, OneOf("high", "normal", "slight to typical", "severe", "very severe")] | None = may(
+        "cleanliness of mounting and regreasing", "normal"
+    )
 
 
 USUAL_KEYS = tuple(Usual.model_fields)

@@ -2,6 +2,8 @@
 
 from typing import Any
 
+from pydantic import BaseModel
+
 from generator.mounting.sheet import MountingStandard
 from generator.show import shown
 from generator.site.pages.machine.page import reason_document
@@ -37,6 +39,6 @@ def _text(figure: Any) -> str:
         return shown(figure).main
     if isinstance(figure, dict):
         return ", ".join(f"{key} {_text(value)}" for key, value in figure.items())
-    if hasattr(figure, "model_fields"):
+    if isinstance(figure, BaseModel):
         return ", ".join(f"{name.rstrip('_')} {_text(one)}" for name in type(figure).model_fields if (one := getattr(figure, name)) is not None)
     return str(figure)
