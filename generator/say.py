@@ -16,10 +16,7 @@ def speak(language: str) -> None:
     Raises FileNotFoundError where the language has no catalogue: a caution never falls back silently.
     """
     global _current
-    if language == "en":
-        _current = gettext.NullTranslations()
-    else:
-        _current = gettext.translation("seatbook", CATALOGUE, languages=[language])
+    _current = gettext.NullTranslations() if language == "en" else gettext.translation("seatbook", CATALOGUE, languages=[language])
 
 
 def say(text: str, /, **facts: object) -> str:

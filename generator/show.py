@@ -100,7 +100,7 @@ def figure(number: float, unit: str = "", digits: int | None = None, toward: str
             return exact
     places = decimals(number, unit) if digits is None else digits
     scaled = round(number * 10**places, 6)
-    whole = {"up": ceil, "down": floor, "nearest": round}[toward](scaled)
+    whole = ceil(scaled) if toward == "up" else floor(scaled) if toward == "down" else round(scaled)
     printed = f"{whole / 10**places:.{max(0, places)}f}"
     return printed.replace("-", MINUS) if float(printed) else printed.lstrip("-")
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from generator.calc.heat import distance, float_available, free_room, thermal_growth
 from generator.mounting.bench import Bench, worded
 from generator.mounting.practice import practice
-from generator.mounting.sheet import Line, Sheet
-from generator.plant.plant import Machine, Plant, Position, Shaft
+from generator.mounting.sheet import Line
+from generator.plant.plant import Position, Shaft
 from generator.say import say
 from generator.tables.look_ups import expansion
 from generator.units import convert
@@ -46,7 +46,7 @@ def float_toward(position: Position, end: str | None) -> Value | None:
     return None
 
 
-def shaft_lines(plant: Plant, machine: Machine, shaft: Shaft, sheets: Sequence[Sheet]) -> Iterator[Line]:
+def shaft_lines(shaft: Shaft) -> Iterator[Line]:
     """The lines of a shaft as a whole: growth from its fixed unit to the farthest one, and the gaps growth can close."""
     if len(shaft.positions) < 2:
         return

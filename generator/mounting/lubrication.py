@@ -23,7 +23,7 @@ def lubrication_plan(plant: Plant, machines: Sequence[MachineSheets]) -> tuple[L
     tasks = [_task(plant, machine.machine, sheet) for machine in machines for sheet in machine.sheets]
     planned = []
     for _, group in groupby(sorted(tasks, key=lambda t: (t.area, t.sheet.id)), key=lambda t: t.area):
-        planned.extend(_levelled(plant, list(group)))
+        planned.extend(_levelled(list(group)))
     return tuple(planned)
 
 
@@ -66,9 +66,9 @@ def _next(plant: Plant, sheet: Sheet) -> Known:
     )  # type: ignore[no-any-return]
 
 
-def _levelled(plant: Plant, tasks: list[LubricationTask]) -> Iterator[LubricationTask]:
+def _levelled(tasks: list[LubricationTask]) -> Iterator[LubricationTask]:
     due = [task for task in tasks if not task.why_not and task.every_weeks is not None]
-    rows = Rows(tuple(Results(period=task.every_weeks, minutes=MINUTES, latest=_latest(plant, task)) for task in due))
+    rows = Rows(tuple(Results(period=task.every_weeks, minutes=MINUTES, latest=_latest(task)) for task in due))
     starts = round_levelling.of(tasks=rows)
     first = dict(zip((task.sheet.id for task in due), starts, strict=True)) if not isinstance(starts, Withheld) else {}
     for task in tasks:
@@ -79,7 +79,7 @@ def _levelled(plant: Plant, tasks: list[LubricationTask]) -> Iterator[Lubricatio
         yield replace(task, weeks=tuple(range(week, 53, period)))
 
 
-def _latest(plant: Plant, task: LubricationTask) -> Value:
+def _latest(task: LubricationTask) -> Value:
     """The latest week it may begin in: the week it is next due, folded into its period, so that no interval is stretched."""
     assert task.every_weeks is not None
     if not isinstance(task.next_due, Value):

@@ -22,7 +22,7 @@ def machine_sheets(plant: Plant, machine: Machine) -> MachineSheets:
 
 def _shaft_sheet(plant: Plant, machine: Machine, shaft: Shaft) -> ShaftSheet:
     sheets = tuple(position_sheet(plant, machine, shaft, position) for position in shaft.positions)
-    lines = {line.key: line for line in shaft_lines(plant, machine, shaft, sheets)}
+    lines = {line.key: line for line in shaft_lines(shaft)}
     return ShaftSheet(shaft, sheets, lines)
 
 

@@ -135,14 +135,14 @@ def _check_shaft(shaft: Shaft, letters: Mapping[str, Any], names: Names, place: 
     names.must_be(shaft.weight_on, here, say("position on this shaft"))
     for load in (shaft.loads or {}).values():
         if str(load.kind) == "thrust":
-            names.must_be(load.toward, (*ends, "either end"), say("end"))
+            names.must_be(getattr(load, "toward", None), (*ends, "either end"), say("end"))
         if str(load.kind) == "stated reaction":
             names.must_be(load.at, here, say("position on this shaft"))
     for state in (shaft.states or {}).values():
         for load in state.times or {}:
             names.must_be(load, shaft.loads or {}, say("load"))
     for letter, position in shaft.positions.items():
-        _check_position(str(letter), position, shaft, letters, ends, names)
+        _check_position(str(letter), position, letters, ends, names)
 
 
 def _check_sections(shaft: Shaft, names: Names) -> None:
@@ -170,10 +170,10 @@ def _check_sections(shaft: Shaft, names: Names) -> None:
             )
 
 
-def _check_position(letter: str, position: Position, shaft: Shaft, letters: Mapping[str, Any], ends: list[str], names: Names) -> None:
+def _check_position(letter: str, position: Position, letters: Mapping[str, Any], ends: list[str], names: Names) -> None:
     for end in (position.nut, position.collar, *((position.floats.model_extra or {}) if position.floats else {})):
         if end is not None and str(end) not in ends:
-            place = getattr(end, "place", None) or getattr(getattr(position.floats, "by", None), "place", NOWHERE)
+            place: Any = getattr(end, "place", None) or getattr(getattr(position.floats, "by", None), "place", NOWHERE)
             names.problems.add(
                 place, say("no end of this shaft is called {name}", name=end), say("its ends are: {ends}", ends=", ".join(ends))
             )
