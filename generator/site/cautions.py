@@ -23,7 +23,7 @@ def standing(moving: str, procedure: str, energies: Iterable[str], hazards: Iter
     """What is said of a machine before anything else: its energies first, then what stands around it."""
     listed = ", ".join(energies)
     yield Message(
-        "D1", "DANGER", say("{what} moves.", what=moving or say("This machine")), say("It takes a hand before you can let go."),
+        "D1", "DANGER", say("Moving parts: {what}.", what=moving) if moving else say("Moving parts."), say("They take a hand before you can let go."),
         say("Isolate and prove it by {procedure}: {energies}. Lock, block, try to start.", procedure=procedure, energies=listed),
     )  # fmt: skip
     here = set(hazards)

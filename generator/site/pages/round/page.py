@@ -43,7 +43,7 @@ def _stop(task: LubricationTask) -> dict[str, Any]:
         "grease": position.grease.name if position.grease else "",
         "strokes": shown(task.strokes).main if task.strokes else "",
         "grams": shown(task.grams).main if task.grams else "",
-        "every": shown(task.every_weeks).main if task.every_weeks else "",
+        "every": f"{task.every_weeks.content:g}" if task.every_weeks else "",
         "next": shown(task.next_due).main if task.next_due else "",
         "weeks": task.weeks,
     }
