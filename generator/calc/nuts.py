@@ -44,9 +44,8 @@ def turn_in_slots(
 
 
 class Shift(NamedTuple):
-    least: Annotated[float, Is("least movement", r"x_{\min}", "mm")]
-    most: Annotated[float, Is("greatest movement", r"x_{\max}", "mm")]
-    moves: Literal["ring and housing", "sleeve and shaft"]
+    least: Annotated[float, Is("least movement of the housing", r"x_{\min}", "mm")]
+    most: Annotated[float, Is("greatest movement of the housing", r"x_{\max}", "mm")]
     toward: Literal["away from the nut", "toward the nut"]
 
 
@@ -56,11 +55,11 @@ def housing_shift(
     works: Literal["pushes the ring", "draws the sleeve"],
     housing: Literal["free to move", "held"] = "free to move",
 ) -> Shift:
-    """What moves while the nut is turned, which way, and how far
-    The travel is between ring and sleeve. A sleeve that grips lets ring and housing go; with the housing held, sleeve and shaft come the other way. So the bolts stay finger loose while the nut is turned."""
+    """Which way the housing moves while the nut is turned, and how far
+    The travel is between ring and sleeve. A sleeve that grips lets ring and housing go; a held housing draws sleeve and shaft the other way. So the bolts stay finger loose while the nut is turned."""
     if works == "draws the sleeve" or housing == "held":
-        return Shift(0.0, travel, "sleeve and shaft", "toward the nut")
-    return Shift(0.0, travel, "ring and housing", "away from the nut")
+        return Shift(0.0, travel, "toward the nut")
+    return Shift(0.0, travel, "away from the nut")
 
 
 class Gap(NamedTuple):

@@ -107,24 +107,14 @@ class Clearances(NamedTuple):
 
 @chain(Citation("ISO 5753-1", "2009", "tables", "from memory"))
 def internal_clearance(
-    kind: Literal["deep groove ball", "spherical roller, cylinder", "spherical roller, taper", "ball insert"],
+    kind: Literal["deep groove ball", "spherical roller, cylinder", "spherical roller, taper"],
     bore: Annotated[float, Is("bore", "d", "mm", 10, 500)],
-    clearance: Literal["C2", "CN", "C3", "C4"] = "C3",
+    clearance: Literal["C2", "CN", "C3", "C4"],
 ) -> Clearances:
     """Radial internal clearance of a class
-    Housed inserts have a table of their own, which is not given: take it from the maker. Without it, C3 of deep groove ball bearings stands in, marked, whatever class is asked for; it clears no hold."""
-    if str(kind.content) == "ball insert":  # type: ignore[attr-defined]
-        return _stand_in(bore)  # type: ignore[arg-type, return-value]
+    Housed inserts have a table of their own, which is not given: take it from the maker."""
     least, most = clearance_class(kind, bore, clearance)  # type: ignore[arg-type]
     return Results(least=least, most=most)  # type: ignore[return-value]
-
-
-def _stand_in(bore: Value) -> Results:
-    """What an insert is shown with where its maker's clearance is missing."""
-    table = LookedUp(None, say("stands in for the table of inserts"))
-    found = clearance_class(Value("deep groove ball", "", table), bore, Value("C3", "", table))
-    remark = say("deep groove ball bearings, C3, in place of the insert's own clearance: an estimate that clears no hold")
-    return Results({name: end.remark(remark) if isinstance(end, Value) else end for name, end in zip(("least", "most"), found, strict=True)})
 
 
 @chain(Citation("ISO 286-1", "2010", "Table 1", "seen"))
