@@ -9,10 +9,10 @@ import sys
 import tempfile
 import time
 from datetime import date
+from html import unescape
 from pathlib import Path
 
 from generator.publish.publish import publish
-from generator.site.finder.index import plain
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -68,6 +68,11 @@ def plain_build(docs: Path, site: Path) -> float:
     start = time.perf_counter()
     build(load_config(str(config)))
     return time.perf_counter() - start
+
+
+def plain(html: str) -> str:
+    """Text without its markup."""
+    return " ".join(unescape(re.sub(r"<[^>]+>", " ", html)).split())
 
 
 def main(count: int) -> None:
