@@ -26,6 +26,7 @@ from generator.site.exercises import exercise_for, guide_value, term
 from generator.site.finder.index import Entry
 from generator.site.finder.standard import entries_of
 from generator.site.frame import Around, Page
+from generator.site.kept import forget, kept
 from generator.site.pages.area.page import area_view
 from generator.site.pages.basis.page import basis_view
 from generator.site.pages.describe.page import describe_view
@@ -73,6 +74,7 @@ def prepare(plant_folder: Path, on: date, publishing: bool = False) -> Site:
 def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
     """The site of a standard. Publishing, its ledger is extended by what changed; else the ledger stays and changed sheets say so."""
     plant = standard.plant
+    forget(plant)
     codes = {machine.machine.tag: check_code(machine) for machine in standard.machines}
     ledger = extended(plant.ledger, codes, plant.on) if publishing else plant.ledger
     standard = replace(standard, plant=replace(plant, ledger=ledger))
@@ -126,7 +128,7 @@ def _machine_page(standard: MountingStandard, machine: MachineSheets, around: Ar
     heading = Markup("<b>{}</b> {}").format(tag, str(typed.name))
     area = str(typed.area)
     return Page(
-        f"machines/{tag}.html", f"{tag} {typed.name}", lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine))),
+        f"machines/{tag}.html", f"{tag} {typed.name}", lambda: kept(standard.plant, machine.machine, lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine)))),
         kind="machine", heading=heading, back=(area, f"areas/{slug(area)}.html"), issue=issue, foot=around.foot(codes[tag]),
     )  # fmt: skip
 

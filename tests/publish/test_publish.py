@@ -64,3 +64,14 @@ def test_a_dead_link_or_an_outside_one_is_not_published(tmp_path: Path) -> None:
         verify(tmp_path, ["index.html", "machines/A.html"])
     for words in ("gone.html", "example.org", "#nowhere", "machines/A.html"):
         assert words in refused.value.wrong
+
+
+def test_one_edit_after_another_gives_the_bytes_of_a_full_build(copy: Path, tmp_path: Path) -> None:
+    publish(copy, tmp_path / "site", ON)
+    machine = copy / "machines" / "WSH-04.yml"
+    machine.write_text(machine.read_text().replace("speed: 110 rpm", "speed: 112 rpm"), encoding="utf-8")
+    publish(copy, tmp_path / "site", ON)
+    shutil.rmtree(copy / ".seatbook")
+    publish(copy, tmp_path / "full", ON)
+    names = sorted(p.relative_to(tmp_path / "full") for p in (tmp_path / "full").rglob("*") if p.is_file())
+    assert all((tmp_path / "site" / n).read_bytes() == (tmp_path / "full" / n).read_bytes() for n in names)
