@@ -66,7 +66,9 @@ def prepare(plant_folder: Path, on: date, publishing: bool = False) -> Site:
     plant, problems = read_plant(plant_folder, on)
     if plant is None:
         shown_all = "\n\n".join(show_problem(problem) for problem in problems)
-        raise PlantRefused(shown_all + "\n\n" + say("{count} problems; nothing can be published until they are mended", count=len(problems)))
+        raise PlantRefused(
+            shown_all + "\n\n" + say("{count} problems; nothing can be published until they are mended", count=len(problems))
+        )
     speak(str(plant.typed.language))
     return site_of(mounting_standard(plant), publishing)
 
@@ -85,7 +87,9 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
         banner=banner(), language=str(plant.typed.language),
     )  # fmt: skip
     files = {"values.json": lambda: _values(standard)}
-    return Site(around, tuple(_pages(standard, around, codes, newest)), tuple(entries_of(standard)), _guide(standard), files, ledger, standard)
+    return Site(
+        around, tuple(_pages(standard, around, codes, newest)), tuple(entries_of(standard)), _guide(standard), files, ledger, standard
+    )
 
 
 def check_code(machine: MachineSheets) -> str:
@@ -103,7 +107,13 @@ def _pages(standard: MountingStandard, around: Around, codes: Mapping[str, str],
     areas = say("Areas"), "index.html"
     for code, area in plant.typed.areas.items():
         yield _page(f"areas/{slug(code)}.html", f"{code} {area.name}", "area", area_view(standard, str(code)), kind="kiosk", back=areas)
-        yield _page(f"rounds/{slug(code)}.html", say("Lubrication round {code}", code=code), "round", round_view(standard, str(code)), back=(str(code), f"areas/{slug(code)}.html"))
+        yield _page(
+            f"rounds/{slug(code)}.html",
+            say("Lubrication round {code}", code=code),
+            "round",
+            round_view(standard, str(code)),
+            back=(str(code), f"areas/{slug(code)}.html"),
+        )
     for machine in standard.machines:
         yield _machine_page(standard, machine, around, codes, newest, style_tag)
     simple = (
@@ -120,11 +130,22 @@ def _page(url: str, title: str, template: str, view: Mapping[str, Any], kind: st
     return Page(url, title, lambda: str(rendered(f"{template}/page.html", **view)), kind=kind, back=back)
 
 
-def _machine_page(standard: MountingStandard, machine: MachineSheets, around: Around, codes: Mapping[str, str], newest: Mapping[str, Issue], style_tag: Markup) -> Page:
+def _machine_page(
+    standard: MountingStandard,
+    machine: MachineSheets,
+    around: Around,
+    codes: Mapping[str, str],
+    newest: Mapping[str, Issue],
+    style_tag: Markup,
+) -> Page:
     tag, typed = machine.machine.tag, machine.machine.typed
     line = newest.get(tag)
     valid = line is not None and line.code == codes[tag]
-    issue = say("issue {issue}, {on}, check {code}", issue=line.issue, on=line.on, code=line.code) if valid and line else say("not published, check {code}", code=codes[tag])
+    issue = (
+        say("issue {issue}, {on}, check {code}", issue=line.issue, on=line.on, code=line.code)
+        if valid and line
+        else say("not published, check {code}", code=codes[tag])
+    )
     heading = Markup("<b>{}</b> {}").format(tag, str(typed.name))
     area = str(typed.area)
     return Page(
@@ -139,6 +160,16 @@ def _guide(standard: MountingStandard) -> dict[str, Any]:
 
 def _values(standard: MountingStandard) -> bytes:
     """Every value by its identity, to compare two publications by."""
-    found = {f"{sheet.id}/{line.key}": shown(line.value).main for machine in standard.machines for sheet in machine.sheets for line in sheet.lines.values()}
-    found |= {f"{shaft.id}/{line.key}": shown(line.value).main for machine in standard.machines for shaft in machine.shafts for line in shaft.lines.values()}
+    found = {
+        f"{sheet.id}/{line.key}": shown(line.value).main
+        for machine in standard.machines
+        for sheet in machine.sheets
+        for line in sheet.lines.values()
+    }
+    found |= {
+        f"{shaft.id}/{line.key}": shown(line.value).main
+        for machine in standard.machines
+        for shaft in machine.shafts
+        for line in shaft.lines.values()
+    }
     return (json.dumps(found, ensure_ascii=False, indent=0, sort_keys=True) + "\n").encode()

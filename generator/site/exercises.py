@@ -8,7 +8,7 @@ from typing import Any
 from jinja2 import pass_context
 from markupsafe import Markup
 
-from generator.mounting.sheet import MountingStandard, Sheet, ShaftSheet
+from generator.mounting.sheet import MountingStandard, ShaftSheet, Sheet
 from generator.say import say
 from generator.show import shown
 from generator.site.render import rendered, slug
@@ -60,7 +60,16 @@ def _isolation(standard: MountingStandard, wanted: str) -> Iterator[dict[str, An
         if wanted in ("", machine.machine.tag):
             isolation = machine.machine.typed.isolation
             energies = [str(energy) for energy in isolation.energies]
-            yield {"at": machine.machine.tag, "anchor": "", "question": say("Name every energy of {tag} and say how each is proven gone.", tag=machine.machine.tag), "given": [], "answer": [say("By {procedure}: {energies}.", procedure=isolation.procedure, energies=", ".join(energies)), say("Each is proven where it acts: try to start, look, feel from a safe place, read the gauge.")]}
+            yield {
+                "at": machine.machine.tag,
+                "anchor": "",
+                "question": say("Name every energy of {tag} and say how each is proven gone.", tag=machine.machine.tag),
+                "given": [],
+                "answer": [
+                    say("By {procedure}: {energies}.", procedure=isolation.procedure, energies=", ".join(energies)),
+                    say("Each is proven where it acts: try to start, look, feel from a safe place, read the gauge."),
+                ],
+            }
 
 
 def _sheet(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
@@ -72,7 +81,17 @@ def _sheet(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
         answer = [say("Fixed: {letters}. It holds the shaft; growth goes away from it.", letters=", ".join(fixed))]
         if grows is not None:
             answer.append(say("{name}: {value}.", name=grows.name, value=shown(grows.value).main))
-        yield {"at": shaft.shaft.tag, "anchor": fixed[0], "question": say("Find the fixed unit of the {shaft} of {tag}, and say where its growth goes.", shaft=shaft.shaft.typed.name, tag=shaft.shaft.tag), "given": [], "answer": answer}
+        yield {
+            "at": shaft.shaft.tag,
+            "anchor": fixed[0],
+            "question": say(
+                "Find the fixed unit of the {shaft} of {tag}, and say where its growth goes.",
+                shaft=shaft.shaft.typed.name,
+                tag=shaft.shaft.tag,
+            ),
+            "given": [],
+            "answer": answer,
+        }
 
 
 def _shaft(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
@@ -82,10 +101,22 @@ def _shaft(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
             continue
         readings = [r for r in sheet.position.readings if r.quantity.startswith("seat diameter")]
         last = [r for r in readings if r.record == readings[-1].record]
-        given = [(r.quantity, shown(r.value).main) for r in last] + [(sheet.lines["out_of_round"].name, shown(sheet.lines["out_of_round"].value).main)]
+        given = [(r.quantity, shown(r.value).main) for r in last] + [
+            (sheet.lines["out_of_round"].name, shown(sheet.lines["out_of_round"].value).main)
+        ]
         spread = sheet.lines["seat_taper_found"]
-        answer = [say("Limits: {limits}.", limits=shown(limits).main), say("{name}: {value}.", name=spread.name, value=shown(spread.value).main), say("Verdict: {verdict}.", verdict=say(str(verdict.content)))]
-        yield {"at": sheet.position.tag, "anchor": sheet.position.letter, "question": say("These are the readings of the seat at {id}. Is size inside? Is form inside?", id=sheet.id), "given": given, "answer": answer}
+        answer = [
+            say("Limits: {limits}.", limits=shown(limits).main),
+            say("{name}: {value}.", name=spread.name, value=shown(spread.value).main),
+            say("Verdict: {verdict}.", verdict=say(str(verdict.content))),
+        ]
+        yield {
+            "at": sheet.position.tag,
+            "anchor": sheet.position.letter,
+            "question": say("These are the readings of the seat at {id}. Is size inside? Is form inside?", id=sheet.id),
+            "given": given,
+            "answer": answer,
+        }
 
 
 def _nut(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
@@ -94,8 +125,20 @@ def _nut(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
         if not turn or not travel:
             continue
         given = [(sheet.lines[key].name, shown(sheet.lines[key].value).main) for key in ("lock_thread", "nut_turn")]
-        answer = [say("{name}: {value}.", name=sheet.lines[key].name, value=shown(sheet.lines[key].value).main) for key in ("nut_degrees", "nut_slots", "nut_travel", "shift_toward") if key in sheet.lines]
-        yield {"at": sheet.position.tag, "anchor": sheet.position.letter, "question": say("How many slots is the nut of {id} turned, how far does it travel, and which way does the housing move?", id=sheet.id), "given": given, "answer": answer}
+        answer = [
+            say("{name}: {value}.", name=sheet.lines[key].name, value=shown(sheet.lines[key].value).main)
+            for key in ("nut_degrees", "nut_slots", "nut_travel", "shift_toward")
+            if key in sheet.lines
+        ]
+        yield {
+            "at": sheet.position.tag,
+            "anchor": sheet.position.letter,
+            "question": say(
+                "How many slots is the nut of {id} turned, how far does it travel, and which way does the housing move?", id=sheet.id
+            ),
+            "given": given,
+            "answer": answer,
+        }
 
 
 def _collar(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]:
@@ -104,8 +147,17 @@ def _collar(standard: MountingStandard, wanted: str) -> Iterator[dict[str, Any]]
         if not with_collar:
             continue
         given = [(say("turns, looking along from the {end}", end=shaft.shaft.ends[0]), say(str(shaft.shaft.typed.turns)))]
-        answer = [say("{letter}, seen from its own collar side: {way}.", letter=s.position.letter, way=say(str(s.number("collar_turn").content))) for s in with_collar]  # type: ignore[union-attr]
-        yield {"at": machine, "anchor": with_collar[0].position.letter, "question": say("Draw the arrow on the collar of each unit of {tag}, as you see it standing before the collar.", tag=machine), "given": given, "answer": answer}
+        answer = [
+            say("{letter}, seen from its own collar side: {way}.", letter=s.position.letter, way=say(str(s.number("collar_turn").content)))
+            for s in with_collar
+        ]  # type: ignore[union-attr]
+        yield {
+            "at": machine,
+            "anchor": with_collar[0].position.letter,
+            "question": say("Draw the arrow on the collar of each unit of {tag}, as you see it standing before the collar.", tag=machine),
+            "given": given,
+            "answer": answer,
+        }
 
 
 def _shafts(standard: MountingStandard, wanted: str) -> Iterator[tuple[str, ShaftSheet]]:

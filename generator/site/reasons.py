@@ -112,15 +112,33 @@ def comes_from(value: Value) -> str:
     if isinstance(reason, Entered):
         return say("typed by the engineer: {text}", text=reason.text)
     if isinstance(reason, Measured):
-        return say("measured {on} by {by} with {instrument}, record {record}", on=reason.on[:10], by=reason.by, instrument=reason.instrument or say("an instrument not named"), record=reason.record)
+        return say(
+            "measured {on} by {by} with {instrument}, record {record}",
+            on=reason.on[:10],
+            by=reason.by,
+            instrument=reason.instrument or say("an instrument not named"),
+            record=reason.record,
+        )
     if isinstance(reason, Instructed):
-        return say("the maker: {document}, revision {revision} of {issued}, {table}", document=reason.document, revision=reason.revision, issued=reason.issued, table=reason.table)
+        return say(
+            "the maker: {document}, revision {revision} of {issued}, {table}",
+            document=reason.document,
+            revision=reason.revision,
+            issued=reason.issued,
+            table=reason.table,
+        )
     if isinstance(reason, Ruled):
-        return say("plant {rule}: {says}; approved by {by} on {on}", rule=reason.rule, says=reason.says, by=reason.approved_by, on=reason.on)
+        return say(
+            "plant {rule}: {says}; approved by {by} on {on}", rule=reason.rule, says=reason.says, by=reason.approved_by, on=reason.on
+        )
     if isinstance(reason, LookedUp):
         row = ", ".join(f"{key} {word}".strip() for key, word in reason.keys)
         if reason.citation is None:
-            return say("common practice, no source: {table}, {row}", table=reason.table, row=row) if row else say("common practice, no source: {table}", table=reason.table)
+            return (
+                say("common practice, no source: {table}, {row}", table=reason.table, row=row)
+                if row
+                else say("common practice, no source: {table}", table=reason.table)
+            )
         return say("{source}: {row}", source=reason.citation, row=row) if row else str(reason.citation)
     return say("computed by {method}", method=reason.method)
 
@@ -160,7 +178,13 @@ def _rows(method: Method, name: str, given: Any, anchors: Anchors, first: str) -
     if row is not None or isinstance(given, Rows):
         for number, one in enumerate(given, 1):
             for part, value in one.items():
-                yield _row(say("{what}, row {number}", what=meaning((fields(row) or {}).get(part), part), number=number), Markup(""), value, anchors, first)
+                yield _row(
+                    say("{what}, row {number}", what=meaning((fields(row) or {}).get(part), part), number=number),
+                    Markup(""),
+                    value,
+                    anchors,
+                    first,
+                )
         return
     label = label_of(kind)
     yield _row(meaning(kind, name), mathml(label.symbol) if label else Markup(""), given, anchors, first)

@@ -44,7 +44,18 @@ def _section(method: Method) -> dict[str, Any]:
 
 
 def _check(check: Check) -> list[dict[str, str]]:
-    return [{"inputs": ", ".join(f"{k} {v if not isinstance(v, list) else '…'}" for k, v in check.inputs.items()), "what": one.name, "published": one.expected, "computed": one.computed, "off": one.deviation, "source": check.source, "come_by": check.come_by} for one in outcome(check)]
+    return [
+        {
+            "inputs": ", ".join(f"{k} {v if not isinstance(v, list) else '…'}" for k, v in check.inputs.items()),
+            "what": one.name,
+            "published": one.expected,
+            "computed": one.computed,
+            "off": one.deviation,
+            "source": check.source,
+            "come_by": check.come_by,
+        }
+        for one in outcome(check)
+    ]
 
 
 def _source(source: Citation | None) -> str:

@@ -18,11 +18,19 @@ from generator.say import say
 
 def describe_view() -> dict[str, Any]:
     """What the template is given: for each kind of file its parts, and for each part its fields."""
-    files = [("machine", say("machines/<tag>.yml: one machine"), Machine), ("plant", say("plant.yml: the plant"), Plant), ("accepted", say("accepted.yml: what the plant has decided to live with"), Acceptance)]
+    files = [
+        ("machine", say("machines/<tag>.yml: one machine"), Machine),
+        ("plant", say("plant.yml: the plant"), Plant),
+        ("accepted", say("accepted.yml: what the plant has decided to live with"), Acceptance),
+    ]
     files += [(kind, say("library/{kind}.yml: each under its designation", kind=kind), model) for kind, model in LIBRARY.items()]
     files.append(("documents", say("library/documents/<name>.yml: a maker's document"), Document))
     seen: set[type[BaseModel]] = set()
-    return {"files": [{"key": key, "title": title, "parts": list(_parts(model, "", seen))} for key, title, model in files], "loads": [{"kind": kind, "fields": _fields(model)} for kind, model in KINDS.items()], "quantities": QUANTITIES}
+    return {
+        "files": [{"key": key, "title": title, "parts": list(_parts(model, "", seen))} for key, title, model in files],
+        "loads": [{"kind": kind, "fields": _fields(model)} for kind, model in KINDS.items()],
+        "quantities": QUANTITIES,
+    }
 
 
 def _parts(model: type[BaseModel], under: str, seen: set[type[BaseModel]]) -> typing.Iterator[dict[str, Any]]:
@@ -42,7 +50,15 @@ def _fields(model: type[BaseModel]) -> list[dict[str, Any]]:
     for name, field in model.model_fields.items():
         key = field.alias or name
         about = schema.get("properties", {}).get(key, {})
-        found.append({"key": key, "needed": field.is_required(), "meaning": field.description, "example": (field.examples or [""])[0], "kind": _kind(about)})
+        found.append(
+            {
+                "key": key,
+                "needed": field.is_required(),
+                "meaning": field.description,
+                "example": (field.examples or [""])[0],
+                "kind": _kind(about),
+            }
+        )
     return found
 
 

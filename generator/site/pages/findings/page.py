@@ -12,9 +12,17 @@ def findings_view(standard: MountingStandard) -> dict[str, Any]:
     """What the template is given."""
     found: list[Any] = list(standard.findings)
     open_ones = [f for f in found if not f.accepted]
-    rules = [{"name": name_of(rule), "level": rule.LEVEL, "text": " ".join((rule.__doc__ or "").split()), "count": sum(1 for f in open_ones if type(f.rule) is rule)} for rule, _ in RULES]
+    rules = [
+        {
+            "name": name_of(rule),
+            "level": rule.LEVEL,
+            "text": " ".join((rule.__doc__ or "").split()),
+            "count": sum(1 for f in open_ones if type(f.rule) is rule),
+        }
+        for rule, _ in RULES
+    ]
     return {
-        "levels": [(level, [f for f in open_ones if f.rule.LEVEL == level]) for level in LEVELS],
+        "levels": [(level, [f for f in open_ones if level == f.rule.LEVEL]) for level in LEVELS],
         "accepted": [f for f in found if f.accepted],
         "rules": rules,
         "clean": [m.machine.tag for m in standard.machines if not any(f.tag == m.machine.tag for f in found)],

@@ -11,7 +11,18 @@ def home_view(standard: MountingStandard) -> dict[str, Any]:
     plant = standard.plant
     held = held_machines(standard)
     areas = [
-        {"code": str(code), "name": str(area.name), "count": sum(1 for _ in plant.in_area(str(code))), "held": sum(1 for m in plant.in_area(str(code)) if m.tag in held)}
+        {
+            "code": str(code),
+            "name": str(area.name),
+            "count": sum(1 for _ in plant.in_area(str(code))),
+            "held": sum(1 for m in plant.in_area(str(code)) if m.tag in held),
+        }
         for code, area in plant.typed.areas.items()
     ]
-    return {"areas": areas, "held": held, "count": len(plant.machines), "positions": sum(len(m.positions) for m in plant.machines), "name": str(plant.typed.name)}
+    return {
+        "areas": areas,
+        "held": held,
+        "count": len(plant.machines),
+        "positions": sum(len(m.positions) for m in plant.machines),
+        "name": str(plant.typed.name),
+    }

@@ -10,13 +10,13 @@ from markupsafe import Markup
 
 from generator.findings import held_jobs
 from generator.findings.finding import Judged
-from generator.mounting.sheet import Line, MachineSheets, MountingStandard, Sheet, ShaftSheet
+from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
 from generator.say import say
 from generator.show import Shown, shown
 from generator.site.cautions import Message, standing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
-from generator.site.render import job_name
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, whys
+from generator.site.render import job_name
 from generator.value import Value, Withheld
 
 GROUP_NAMES = {
@@ -80,7 +80,7 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
         "held": held,
         "held_lines": tuple(_held_lines(held)),
         "shafts": tuple(_shaft_view(shaft, held, first) for shaft in machine.shafts),
-        "positions": tuple(_position_view(standard, machine, shaft, sheet, held[sheet.id], first) for shaft in machine.shafts for sheet in shaft.sheets),
+        "positions": tuple(_position_view(shaft, sheet, held[sheet.id], first) for shaft in machine.shafts for sheet in shaft.sheets),
         "findings": found,
         "documents": _documents(standard, machine),
         "ask": str(plant.typed.ask) if plant.typed.ask else say("the engineer"),
@@ -90,7 +90,13 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
 def cautions(machine: MachineSheets) -> tuple[Message, ...]:
     """The standing cautions of a machine, from its energies, hazards and surroundings."""
     typed = machine.machine.typed
-    zones = sorted({str(s.position.typed.surroundings.zone) for s in machine.sheets if s.position.typed.surroundings and s.position.typed.surroundings.zone})
+    zones = sorted(
+        {
+            str(s.position.typed.surroundings.zone)
+            for s in machine.sheets
+            if s.position.typed.surroundings and s.position.typed.surroundings.zone
+        }
+    )
     return tuple(standing(
         moving=str(typed.moving) if typed.moving else "",
         procedure=str(typed.isolation.procedure),
@@ -105,7 +111,12 @@ def _held_lines(held: Mapping[str, Mapping[str, list[Judged]]]) -> Iterator[str]
         if jobs:
             letter = identity.rpartition("/")[2]
             causes = ", ".join(dict.fromkeys(f.name for found in jobs.values() for f in found))
-            yield say("{letter}: {jobs}. {causes}.", letter=letter, jobs=", ".join(job_name(job) for job in jobs), causes=causes[:1].upper() + causes[1:])
+            yield say(
+                "{letter}: {jobs}. {causes}.",
+                letter=letter,
+                jobs=", ".join(job_name(job) for job in jobs),
+                causes=causes[:1].upper() + causes[1:],
+            )
 
 
 def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[str, Any]:
@@ -123,7 +134,7 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[
     }
 
 
-def _position_view(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str) -> PositionView:
+def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str) -> PositionView:
     anchors = anchors_for(sheet.position.letter, sheet.lines.values())
     for line in shaft.lines.values():
         anchors.place(line.value, f"{shaft.shaft.key.replace(' ', '-')}-{line.key}")
@@ -138,7 +149,16 @@ def _position_view(standard: MountingStandard, machine: MachineSheets, shaft: Sh
     workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
     typed = sheet.position.typed
     note = str(typed.note) if typed.note else ""
-    return PositionView(sheet.position.letter, title(sheet, shaft), held, tuple(stages), workings, tuple(_parts(sheet)), tuple(_readings(sheet, first)), note)
+    return PositionView(
+        sheet.position.letter,
+        title(sheet, shaft),
+        held,
+        tuple(stages),
+        workings,
+        tuple(_parts(sheet)),
+        tuple(_readings(sheet, first)),
+        note,
+    )
 
 
 def title(sheet: Sheet, shaft: ShaftSheet) -> str:
@@ -146,7 +166,14 @@ def title(sheet: Sheet, shaft: ShaftSheet) -> str:
     names = {"fixed": say("fixed"), "free": say("free")}
     holds = names[str(sheet.position.typed.holds)]
     style = str(sheet.position.housing.typed.style) if sheet.position.housing else say("no housing on file")
-    return say("{letter} on the {shaft}: {holds}, {style}, {locking}", letter=sheet.position.letter, shaft=shaft.shaft.typed.name, holds=holds, style=style, locking=sheet.locking or say("way of locking not known"))
+    return say(
+        "{letter} on the {shaft}: {holds}, {style}, {locking}",
+        letter=sheet.position.letter,
+        shaft=shaft.shaft.typed.name,
+        holds=holds,
+        style=style,
+        locking=sheet.locking or say("way of locking not known"),
+    )
 
 
 def _all(anchors: Anchors) -> Iterator[tuple[str, Value]]:
@@ -160,7 +187,9 @@ def _all(anchors: Anchors) -> Iterator[tuple[str, Value]]:
 def _box(line: Line, anchors: Anchors, first: str) -> Box:
     beside = tuple((name, shown(value, first), whys(value, anchors, first)) for name, value in line.beside)
     anchor = f"{anchors.prefix}-{line.key}"
-    return Box(anchor, line.name, shown(line.value, first), isinstance(line.value, Withheld), whys(line.value, anchors, first), beside, line.note)
+    return Box(
+        anchor, line.name, shown(line.value, first), isinstance(line.value, Withheld), whys(line.value, anchors, first), beside, line.note
+    )
 
 
 def _working(anchor: str, value: Value, anchors: Anchors, first: str) -> Box:
@@ -169,7 +198,14 @@ def _working(anchor: str, value: Value, anchors: Anchors, first: str) -> Box:
 
 def _parts(sheet: Sheet) -> Iterator[tuple[str, str, str]]:
     position = sheet.position
-    named = ((say("unit"), position.unit), (say("bearing"), position.bearing), (say("sleeve"), position.sleeve), (say("housing"), position.housing), (say("grease"), position.grease), (say("bolt"), position.bolt))
+    named = (
+        (say("unit"), position.unit),
+        (say("bearing"), position.bearing),
+        (say("sleeve"), position.sleeve),
+        (say("housing"), position.housing),
+        (say("grease"), position.grease),
+        (say("bolt"), position.bolt),
+    )
     for what, part in named:
         if part is not None:
             yield what, part.name, str(getattr(part.typed, "stores", None) or "")

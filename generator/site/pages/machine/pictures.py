@@ -8,7 +8,7 @@ from typing import Any
 from markupsafe import Markup
 
 from generator.mounting.axial import anchor_of
-from generator.mounting.sheet import Sheet, ShaftSheet
+from generator.mounting.sheet import ShaftSheet, Sheet
 from generator.say import say
 from generator.show import text
 from generator.site.drawings.collar import Collar, collar
@@ -22,7 +22,15 @@ from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip
 from generator.units import convert
 from generator.value import Band, Value
 
-CARRIED = {"weight": "part", "belt strands": "pulley", "belt wrap": "pulley", "belt drive": "pulley", "chain": "sprocket", "gear": "sprocket", "unbalance": "fan"}
+CARRIED = {
+    "weight": "part",
+    "belt strands": "pulley",
+    "belt wrap": "pulley",
+    "belt drive": "pulley",
+    "chain": "sprocket",
+    "gear": "sprocket",
+    "unbalance": "fan",
+}
 
 
 def shaft_drawing(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
@@ -50,10 +58,25 @@ def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
     lock: list[Markup] = []
     turn, slots, sleeve = sheet.band("nut_turn"), sheet.band("nut_slots"), sheet.position.sleeve
     if turn and sleeve:
-        words = text(turn.upper) if turn.lower.content == turn.upper.content else say("{least} to {most}", least=text(turn.lower), most=text(turn.upper))
-        counted = say("{least} to {most} of {all} slots", least=f"{slots.lower.content:g}", most=f"{slots.upper.content:g}", all=f"{sleeve.typed.nut.slots.content:g}") if slots else ""
+        words = (
+            text(turn.upper)
+            if turn.lower.content == turn.upper.content
+            else say("{least} to {most}", least=text(turn.lower), most=text(turn.upper))
+        )
+        counted = (
+            say(
+                "{least} to {most} of {all} slots",
+                least=f"{slots.lower.content:g}",
+                most=f"{slots.upper.content:g}",
+                all=f"{sleeve.typed.nut.slots.content:g}",
+            )
+            if slots
+            else ""
+        )
         least, most = (convert(end.content, end.unit, "turn") for end in (turn.lower, turn.upper))
-        lock.append(nut_turn(NutTurn(int(sleeve.typed.nut.slots.content), least, most, words, counted, str(sleeve.typed.hand)), f"turn-{letter}"))  # type: ignore[arg-type]
+        lock.append(
+            nut_turn(NutTurn(int(sleeve.typed.nut.slots.content), least, most, words, counted, str(sleeve.typed.hand)), f"turn-{letter}")
+        )  # type: ignore[arg-type]
     gap, travel = sheet.band("flange_gap"), sheet.band("nut_travel")
     if gap and travel and turn:
         drawn = FlangeGap(_drawn(gap.lower), _drawn(travel.upper), text(turn.upper))
@@ -75,9 +98,14 @@ def _seat(sheet: Sheet) -> Markup | None:
     unit = limits.lower.unit
     sections = []
     for number in sorted({r.quantity.split()[2] for r in last}):
-        values = tuple(Drawn(convert(r.value.content, r.value.unit, unit), text(r.value, unit)) for r in last if r.quantity.split()[2] == number)
+        values = tuple(
+            Drawn(convert(r.value.content, r.value.unit, unit), text(r.value, unit)) for r in last if r.quantity.split()[2] == number
+        )
         sections.append(Read(say("section {number}", number=number), values))
-    return seat_band(SeatBand(Drawn(limits.lower.content, text(limits.lower)), Drawn(limits.upper.content, text(limits.upper)), tuple(sections)), f"seat-{sheet.position.letter}")
+    return seat_band(
+        SeatBand(Drawn(limits.lower.content, text(limits.lower)), Drawn(limits.upper.content, text(limits.upper)), tuple(sections)),
+        f"seat-{sheet.position.letter}",
+    )
 
 
 def _support(sheet: Sheet, on: ShaftSheet, held: Mapping[str, Any]) -> Support:

@@ -11,4 +11,7 @@ def revisions_view(standard: MountingStandard) -> dict[str, Any]:
     newest = standing(standard.plant.ledger)
     rows = [(machine.tag, newest.get(machine.tag)) for machine in standard.plant.machines]
     issues = sorted({(line.issue, line.on) for line in standard.plant.ledger}, reverse=True)
-    return {"rows": rows, "issues": [(issue, on, [line.tag for line in standard.plant.ledger if line.issue == issue]) for issue, on in issues[:20]]}
+    return {
+        "rows": rows,
+        "issues": [(issue, on, [line.tag for line in standard.plant.ledger if line.issue == issue]) for issue, on in issues[:20]],
+    }

@@ -11,7 +11,9 @@ def round_view(standard: MountingStandard, code: str) -> dict[str, Any]:
     """What the template is given."""
     area = next(area for key, area in standard.plant.typed.areas.items() if str(key) == code)
     order = {machine.tag: number for number, machine in enumerate(standard.plant.in_area(code))}
-    tasks = sorted((t for t in standard.lubrication if t.area == code), key=lambda t: (order[t.sheet.position.tag], t.sheet.position.letter))
+    tasks = sorted(
+        (t for t in standard.lubrication if t.area == code), key=lambda t: (order[t.sheet.position.tag], t.sheet.position.letter)
+    )
     guns: dict[str, float] = defaultdict(float)
     for task in tasks:
         if task.grams is not None and task.sheet.position.gun:
