@@ -173,7 +173,8 @@ def _readings(bench: Bench, limits: Known, form: Results) -> Iterator[Line]:
         yield Line("seat_temperature", "seat", say("Shaft temperature when read"), warm[-1].value)
     rows = Rows(tuple(Results(section=_section(r), diameter=_at_20(bench, r.value, warm[-1].value if warm else None)) for r in latest))
     lower, upper = (limits.lower, limits.upper) if isinstance(limits, Band) else (limits, limits)
-    found = shaft_readings.of(readings=rows, lower=lower, upper=upper, allowed=form.out_of_round)
+    held = next((row.diameter for row in rows if isinstance(row.diameter, Withheld)), None)
+    found = shaft_readings.of(readings=held or rows, lower=lower, upper=upper, allowed=form.out_of_round)
     for key, part, name in (
         ("seat_smallest", "smallest", say("Smallest reading")),
         ("seat_largest", "largest", say("Largest reading")),
@@ -190,7 +191,7 @@ def _section(reading: Any) -> Value:
     return Value(float(found.group(1)), "", reading.value.reason)
 
 
-def _at_20(bench: Bench, reading: Value, warm: Value | None) -> Value:
+def _at_20(bench: Bench, reading: Value, warm: Value | None) -> Value | Withheld:
     """The reading as it is, or brought to 20 °C where the shaft was measured further from it than the plant allows."""
     if warm is None:
         return reading.remark(say("shaft temperature not recorded, 20 °C assumed"))
@@ -199,5 +200,5 @@ def _at_20(bench: Bench, reading: Value, warm: Value | None) -> Value:
         return reading
     material = bench.shaft.typed.material
     alpha = expansion(worded(material) if material is not None else CARBON)
-    corrected = reading_at_20_degrees.of(reading=reading, temperature=warm, expansion=alpha)
-    return corrected if isinstance(corrected, Value) else reading
+    return reading_at_20_degrees.of(reading=reading, temperature=warm, expansion=alpha)
+    # a warm reading that can't be corrected is no reading: used raw it would pass an undersized shaft
