@@ -68,8 +68,8 @@ def _stored(energies: Collection[str]) -> Iterator[Message]:
             "W1",
             "WARNING",
             say("What stays when the drive is off: {energies}.", energies=", ".join(stored)),
-            say("It moves the machine on its own and crushes."),
-            say("Release it, block it or let it run down before you loosen anything; look again after every break."),
+            say("It moves on its own and crushes."),
+            say("Release it, block it or let it run down first."),
         )
 
 
