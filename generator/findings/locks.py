@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from generator.findings.facts import content, number, place_of, said
+from generator.locking.sleeve import same_thread
 from generator.mounting.documents import candidates
 from generator.mounting.rules import ruled_at
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Plant
-from generator.plant.quantities import thread_of
 from generator.say import say
 from generator.value import Band, Place, Value
 
@@ -43,7 +43,7 @@ def nut_thread_not_sleeve_thread(plant: Plant, machine: MachineSheets) -> Iterat
             if sleeve is None:
                 continue
             nut = sheet.number("lock_thread") or sleeve.typed.nut.thread
-            if not _same_thread(str(nut.content), str(sleeve.typed.thread.content)):
+            if not same_thread(str(nut.content), str(sleeve.typed.thread.content)):
                 yield NutThreadNotSleeveThread(
                     sheet.id,
                     place_of(nut, sheet.position.place),
@@ -64,11 +64,6 @@ def nut_thread_not_sleeve_thread(plant: Plant, machine: MachineSheets) -> Iterat
                     wanted,
                     say("{document}, {table}", document=row.document.name, table=row.table),
                 )
-
-
-def _same_thread(one: str, other: str) -> bool:
-    a, b = thread_of(one), thread_of(other)
-    return abs(a[0] - b[0]) < 0.05 and abs(a[1] - b[1]) < 0.005
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from generator.locking.holding import hold_lines, pushed
 from generator.locking.screw import screw_lines
 from generator.locking.speed import speed_lines
 from generator.mounting.bench import Bench, worded
@@ -30,4 +31,6 @@ def lines(bench: Bench) -> Iterator[Line]:
     thread = bench.position.bearing.typed.locks.clamp_screw  # type: ignore[union-attr]
     if thread is not None:
         yield Line("lock_screw_thread", "lock", say("Thread of the screw"), thread)
+    if pushed(bench):
+        yield from hold_lines(bench, None)
     yield from speed_lines(bench)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.calc.screws import eccentric_collar
+from generator.locking.holding import hold_lines, pushed
 from generator.locking.screw import screw_lines
 from generator.locking.set_screws import bite_lines
 from generator.locking.sleeve import end_word
@@ -44,6 +45,8 @@ def lines(bench: Bench) -> Iterator[Line]:
     if screws is not None:
         yield Line("hex_key", "lock", say("Hex key by the standard"), hex_key_size.of(screw=screws.size))
         yield from bite_lines(bench, screws.hardness)
+    if pushed(bench):
+        yield from hold_lines(bench, screws)
     yield from speed_lines(bench)
 
 

@@ -4,21 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.calc.screws import screw_bite, set_screw_holding
+from generator.calc.screws import screw_bite
+from generator.locking.holding import hold_lines
 from generator.locking.screw import screw_lines
 from generator.locking.speed import speed_lines
 from generator.mounting.bench import Bench
 from generator.mounting.chains.locks import hex_key_size, set_screw_seating
-from generator.mounting.loads import axial_load
 from generator.mounting.sheet import Line
+from generator.plant.model.library import SetScrews
 from generator.plant.plant import Position
 from generator.say import say
-from generator.tables.look_ups import screw_seating
-from generator.value import Known, LookedUp, Need, Value, Withheld
+from generator.value import Citation, Known, LookedUp, Need, Value, Withheld
 
 WORD = "set screws"
 NAME = "set screws"
-HARD = Value(45.0, "HRC", LookedUp(None, "set screws of class 45H, the softest they may be"))
 
 
 def suits(position: Position) -> bool:
@@ -37,33 +36,17 @@ def lines(bench: Bench) -> Iterator[Line]:
     yield from screw_lines(bench, "lock_screw", say("Screw torque"), say("torque of the set screws"), beside=_seating(screws))
     if screws is not None:
         yield Line("hex_key", "lock", say("Hex key by the standard"), hex_key_size.of(screw=screws.size))
-        yield from _hold(bench, screws)
+        yield from hold_lines(bench, screws)
         yield from bite_lines(bench, screws.hardness)
     yield from speed_lines(bench)
 
 
-def _seating(screws: object) -> tuple[tuple[str, Known], ...]:
+def _seating(screws: SetScrews | None) -> tuple[tuple[str, Known], ...]:
     if screws is None:
         return ()
-    found = set_screw_seating.of(screw=screws.size)  # type: ignore[attr-defined]
+    found = set_screw_seating.of(screw=screws.size)
     named = ((say("seating torque of the trade"), found.seating), (say("never passed"), found.ceiling))
     return tuple((name, value) for name, value in named if isinstance(value, Value))
-
-
-def _hold(bench: Bench, screws: object) -> Iterator[Line]:
-    """What the screws hold against the load along the shaft: the maker's figure, else the published one of inch screws."""
-    needed = axial_load(bench)
-    maker = bench.maker("axial_hold", say("axial load the screws hold"))
-    if isinstance(maker, Value):
-        hold: Known = maker
-    else:
-        _, _, one = screw_seating(screws.size)  # type: ignore[attr-defined]
-        found = set_screw_holding.of(
-            one_screw=one, count=screws.count, diameter=bench.position.diameter, safety=bench.practice("screw_safety")
-        )  # type: ignore[attr-defined]
-        hold = found.axial if isinstance(found.axial, Value) else Withheld(found.axial.why, maker.needs)
-    yield Line("screw_hold", "lock", say("Axial load the screws may carry"), hold)
-    yield Line("screw_hold_needed", "lock", say("Axial load they must carry"), needed)
 
 
 def bite_lines(bench: Bench, hardness: Value | None) -> Iterator[Line]:
@@ -82,9 +65,16 @@ def bite_lines(bench: Bench, hardness: Value | None) -> Iterator[Line]:
         "screw_bite",
         "lock",
         say("How much harder the screws are"),
-        screw_bite.of(screw=hardness or HARD, shaft=shaft),
+        screw_bite.of(screw=hardness or _softest_screw(), shaft=shaft),
         beside=((say("asked by practice, points of HRC"), bench.practice("screw_over_shaft")),),
     )
     allowed = bench.maker("shaft_hardness", say("hardest shaft the screws may bite"))
     if isinstance(allowed, Value):
         yield Line("shaft_hardness_allowed", "lock", say("Hardest shaft by the maker"), allowed)
+
+
+def _softest_screw() -> Value:
+    """The least hardness of a set screw of class 45H, which they are taken for unless said."""
+    return Value(
+        45.0, "HRC", LookedUp(Citation("ISO 898-5", "", "class 45H", "from memory"), say("taken for screws of class 45H unless said"))
+    )

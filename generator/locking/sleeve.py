@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.calc.nuts import housing_shift, nut_drag, nut_travel
+from generator.locking.screw import screw_lines
 from generator.mounting.bench import Bench, worded
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position
+from generator.plant.quantities import thread_of
 from generator.say import say
 from generator.tables.look_ups import thread_figures
 from generator.value import Band, Known, LookedUp, Need, Value, Withheld
@@ -44,20 +46,37 @@ def thread_lines(bench: Bench) -> Iterator[Line]:
         )
         return
     yield Line("nut_side", "lock", say("Nut toward"), worded(side))
-    if bench.shaft.typed.turns is not None and str(bench.shaft.typed.turns) != "both ways":
-        yield Line("nut_drag", "lock", say("Drag of a loose ring on the nut"), drag(bench))
+    yield Line("nut_drag", "lock", say("Drag of a loose ring on the nut"), drag(bench))
 
 
 def drag(bench: Bench) -> Known:
     """Whether drag tightens the nut or slackens it."""
-    sleeve, side = bench.position.sleeve, bench.position.typed.nut
-    assert sleeve and side is not None and bench.shaft.typed.turns is not None
-    return nut_drag.of(turns=worded(bench.shaft.typed.turns), nut_toward=end_word(bench, side), hand=worded(sleeve.typed.hand))  # type: ignore[no-any-return]
+    sleeve, side, turns = bench.position.sleeve, bench.position.typed.nut, bench.shaft.typed.turns
+    assert sleeve and side is not None
+    if turns is None:
+        need = Need("entry", bench.position.place.file, "turns: clockwise")
+        return Withheld(say("the file does not say which way the shaft turns"), (need,))
+    if str(turns) == "both ways":
+        return Withheld(say("the shaft runs both ways: one way drag slackens the nut, and its lock alone holds it"))
+    return nut_drag.of(turns=worded(turns), nut_toward=end_word(bench, side), hand=worded(sleeve.typed.hand))  # type: ignore[no-any-return]
 
 
 def end_word(bench: Bench, end: object) -> Value:
     """A named end as "first end" or "second end"."""
     return Value("first end" if str(end) == bench.shaft.ends[0] else "second end", "", worded(end).reason)
+
+
+def same_thread(one: str, other: str) -> bool:
+    """Whether two threads are one: the same diameter and pitch, however they are written."""
+    a, b = thread_of(one), thread_of(other)
+    return abs(a[0] - b[0]) < 0.05 and abs(a[1] - b[1]) < 0.005
+
+
+def retaining_screw_lines(bench: Bench) -> Iterator[Line]:
+    """The screw that keeps a nut from slackening, where the nut has one."""
+    sleeve = bench.position.sleeve
+    if sleeve is not None and str(sleeve.typed.nut.lock) == "retaining screw":
+        yield from screw_lines(bench, "retaining_screw", say("Retaining screw"), say("torque of the retaining screw"))
 
 
 def travel_band(bench: Bench, turn: Known) -> Known:
@@ -75,8 +94,10 @@ def shift_lines(bench: Bench, travel: Known) -> Iterator[Line]:
     """How far the housing moves while the nut is turned, and toward which end."""
     sleeve, side = bench.position.sleeve, bench.position.typed.nut
     assert sleeve
+    drawn = str(sleeve.typed.nut.works) == "draws the sleeve"
+    name = say("Sleeve and shaft are drawn while the nut is turned") if drawn else say("Housing moves while the nut is turned")
     if not isinstance(travel, Band):
-        yield Line("housing_shift", "lock", say("Housing moves while the nut is turned"), travel)
+        yield Line("housing_shift", "lock", name, travel)
         return
     housing = Value("free to move", "", LookedUp(None, say("housing bolts stay finger loose while the nut is turned")))
     shift = housing_shift.of(travel=travel.upper, works=worded(sleeve.typed.nut.works), housing=housing)
@@ -84,7 +105,7 @@ def shift_lines(bench: Bench, travel: Known) -> Iterator[Line]:
     yield Line(
         "housing_shift",
         "lock",
-        say("Housing moves while the nut is turned"),
+        name,
         value,
         note=say("Bolts finger loose until the turn is complete."),
     )

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.locking.sleeve import sleeved, thread_lines
+from generator.locking.sleeve import retaining_screw_lines, sleeved, thread_lines
+from generator.locking.speed import speed_lines
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.fits import internal_clearance
 from generator.mounting.sheet import Line
@@ -40,6 +41,8 @@ def lines(bench: Bench) -> Iterator[Line]:
         by_hand=True,
     )
     yield from clearance_lines(bench)
+    yield from retaining_screw_lines(bench)
+    yield from speed_lines(bench)
 
 
 def clearance_lines(bench: Bench) -> Iterator[Line]:

@@ -6,15 +6,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from generator.calc.nuts import ball_insert_turns, flange_gap, turn_in_slots
-from generator.locking.screw import screw_lines
-from generator.locking.sleeve import shift_lines, sleeved, thread_lines, travel_band
+from generator.locking.sleeve import retaining_screw_lines, same_thread, shift_lines, sleeved, thread_lines, thread_of_nut, travel_band
+from generator.locking.speed import speed_lines
 from generator.mounting.bench import Bench
 from generator.mounting.documents import candidates
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position
 from generator.say import say
 from generator.units import convert
-from generator.value import Band, Known, Value
+from generator.value import Band, Known, Value, Withheld
 
 WORD = "adapter sleeve"
 NAME = "adapter sleeve, by the turn of the nut"
@@ -28,7 +28,7 @@ def suits(position: Position) -> bool:
 def lines(bench: Bench) -> Iterator[Line]:
     """The lines of the lock group."""
     yield from thread_lines(bench)
-    turn = bench.maker("nut_turn", say("turn of the nut"))
+    turn = _turn(bench)
     travel = travel_band(bench, turn)
     yield Line("nut_turn", "lock", say("Nut turn from hand tight"), turn, by_hand=True, note=_counts_from(bench))
     yield Line("nut_degrees", "lock", say("The same in degrees"), _in_degrees(turn))
@@ -37,7 +37,20 @@ def lines(bench: Bench) -> Iterator[Line]:
     yield from shift_lines(bench, travel)
     yield from _plausible(bench, travel)
     yield from _second_flange(bench, travel)
-    yield from _retaining_screw(bench)
+    yield from retaining_screw_lines(bench)
+    yield from speed_lines(bench)
+
+
+def _turn(bench: Bench) -> Known:
+    """The maker's turn; none where the nut that is there is of another thread than the sleeve, since there it is another travel."""
+    sleeve, here = bench.position.sleeve, thread_of_nut(bench)
+    assert sleeve
+    if not same_thread(str(here.content), str(sleeve.typed.thread.content)):
+        return Withheld(
+            say("the nut is {here}, sleeve {name} is {thread}", here=here.content, name=sleeve.name, thread=sleeve.typed.thread.content)
+        )
+    turn: Known = bench.maker("nut_turn", say("turn of the nut"))
+    return turn
 
 
 def _counts_from(bench: Bench) -> str:
@@ -80,6 +93,7 @@ def _plausible(bench: Bench, travel: Known) -> Iterator[Line]:
         say("Hoop stress the turn implies, at most"),
         implied.hoop,
         beside=((say("what a ring may carry here"), bench.practice("ring_hoop")),),
+        note=say("Part of the turn only closes the sleeve on the shaft, so the ring carries less."),
     )
 
 
@@ -97,10 +111,3 @@ def _second_flange(bench: Bench, travel: Known) -> Iterator[Line]:
     yield Line(
         "flange_order", "lock", say("Order for the second flange"), bench.maker("flange_order", say("gap and order of the second flange"))
     )
-
-
-def _retaining_screw(bench: Bench) -> Iterator[Line]:
-    sleeve = bench.position.sleeve
-    if sleeve is None or str(sleeve.typed.nut.lock) != "retaining screw":
-        return
-    yield from screw_lines(bench, "retaining_screw", say("Retaining screw"), say("torque of the retaining screw"))

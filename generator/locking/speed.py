@@ -16,7 +16,10 @@ def speed_lines(bench: Bench) -> Iterator[Line]:
     """The speed the maker allows for the class this shaft is made to; no figure is made up where the maker gives none."""
     rows = [row for row in candidates(bench.plant, bench.position, "most_speed") if row.unfit is None]
     class_, _ = seat_class(bench)
-    if not rows or not isinstance(class_, Value):
+    if not rows:
+        return
+    if not isinstance(class_, Value):
+        yield Line("speed_allowed", "lock", say("Greatest speed on this shaft"), class_)
         return
     speed = next((v for name, v in rows[0].figure.items() if str(name) == str(class_.content)), None)
     need = Need("document", rows[0].document.typed.maker, say("greatest speed on a shaft to {class_}", class_=class_.content))

@@ -14,8 +14,6 @@ from generator.tables.look_ups import expansion
 from generator.units import convert
 from generator.value import Known, LookedUp, Need, Value, Withheld
 
-STEEL = Value("carbon steel", "", LookedUp(None, "taken for carbon steel unless said"))
-
 
 def physically_fixed(position: Position) -> bool:
     """Whether a unit holds its shaft endwise in fact: a free one counts as free only with a way to float."""
@@ -29,21 +27,22 @@ def float_toward(position: Position, end: str | None) -> Value | None:
     floats = position.typed.floats
     if floats is not None:
         given = {str(name): value for name, value in (floats.model_extra or {}).items()}
-        return next(iter(given.values()), None) if end is None else given.get(end)
-    housing, bearing = position.housing, position.bearing
+        return next((value for value in given.values() if value.content > 0), None) if end is None else given.get(end)
+    housing = position.housing
     if housing is not None and housing.typed.guide is not None:
         return housing.typed.guide
-    if (
-        housing
-        and bearing
-        and housing.typed.bore
-        and housing.typed.bore.wide
-        and str(bearing.typed.kind) != "ball insert"
-        and position.rings is None
-    ):
-        room = free_room.of(wide=housing.typed.bore.wide, width=bearing.typed.width)
-        return room if isinstance(room, Value) else None
-    return None
+    return _room_in_bore(position)
+
+
+def _room_in_bore(position: Position) -> Value | None:
+    """The room of a ring without locating rings in its housing, each way. A ball insert sits in its housing's sphere and has none."""
+    housing, bearing = position.housing, position.bearing
+    if housing is None or bearing is None or position.rings is not None or str(bearing.typed.kind) == "ball insert":
+        return None
+    if housing.typed.bore is None or housing.typed.bore.wide is None:
+        return None
+    room = free_room.of(wide=housing.typed.bore.wide, width=bearing.typed.width)
+    return room if isinstance(room, Value) and room.content > 0 else None
 
 
 def shaft_lines(shaft: Shaft) -> Iterator[Line]:
@@ -79,6 +78,7 @@ def position_axial_lines(bench: Bench) -> Iterator[Line]:
         yield Line("floats_by", "axial", say("It floats by"), worded(position.typed.floats.by))
     anchor = anchor_of(shaft)
     hot, cold = growth(shaft, anchor, position), growth(shaft, anchor, position, cold=True)
+    beside = _beside_typed(position)
     yield Line("growth_here", "axial", say("Growth from {a} to here", a=anchor.letter), hot)
     for number, end in enumerate(shaft.ends):
         there = float_toward(position, end)
@@ -89,8 +89,19 @@ def position_axial_lines(bench: Bench) -> Iterator[Line]:
                 say("no way to float is typed"), (Need("entry", position.place.file, "floats: {by: ..., " + shaft.ends[0] + ": 3 mm}"),)
             )
         )
-        yield Line(f"float_{'first' if number == 0 else 'second'}", "axial", say("Float toward the {end}", end=end), known)
+        yield Line(f"float_{'first' if number == 0 else 'second'}", "axial", say("Float toward the {end}", end=end), known, beside=beside)
     yield from _verdicts(bench, anchor, hot, cold)
+
+
+def _beside_typed(position: Position) -> tuple[tuple[str, Known], ...]:
+    """What the parts say of a float that was typed."""
+    by = str(position.typed.floats.by) if position.typed.floats is not None else ""
+    room, clearance = _room_in_bore(position), position.bearing.typed.clearance if position.bearing else None
+    if by == "ring loose in its housing" and room is not None:
+        return ((say("each way by the housing's bore, ring in the middle"), room),)
+    if by == "clearance inside the bearing" and clearance is not None and clearance.axial is not None:
+        return ((say("axial clearance of the bearing, both ways together"), clearance.axial),)
+    return ()
 
 
 def anchor_of(shaft: Shaft) -> Position:
@@ -122,7 +133,8 @@ def growth_to_end(shaft: Shaft, anchor: Position, end: str) -> Known:
 
 def _growth(shaft: Shaft, length: Known, hot: Value, frame: Value) -> Known:
     materials = shaft.typed.material, shaft.typed.frame_material
-    of_shaft, of_frame = (worded(material) if material is not None else STEEL for material in materials)
+    steel = Value("carbon steel", "", LookedUp(None, say("taken for carbon steel unless said")))
+    of_shaft, of_frame = (worded(material) if material is not None else steel for material in materials)
     return thermal_growth.of(
         length=length, shaft=hot, frame=frame, shaft_expansion=expansion(of_shaft), frame_expansion=expansion(of_frame, "frame")
     )  # type: ignore[no-any-return]
