@@ -21,9 +21,12 @@ def hold_lines(bench: Bench, screws: SetScrews | None) -> Iterator[Line]:
 
 
 def pushed(bench: Bench) -> bool:
-    """Whether a load along the shaft is stated that this position must hold."""
+    """Whether something is stated that pushes along the shaft here, even where it does not say how much comes to this position."""
     load = axial_load(bench)
-    return isinstance(load, Value) and load.content > 0
+    if isinstance(load, Value):
+        return bool(load.content > 0)
+    loads = (bench.shaft.typed.loads or {}).values()
+    return str(bench.shaft.typed.lies) != "horizontal" or any(str(load.kind) == "thrust" for load in loads)
 
 
 def _may_carry(bench: Bench, screws: SetScrews | None) -> Known:
