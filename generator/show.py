@@ -54,7 +54,14 @@ def shown(value: Known, first: str = "metric") -> Shown:
     unit = _handy(value, first_unit(value, first))
     main = text(value, unit)
     beside = _BESIDE.get(unit, "")
-    return Shown(main, text(value, beside) if beside else "", unit=unit_text(unit))
+    return Shown(main, _beside(value, beside) if beside else "", unit=unit_text(unit))
+
+
+def _beside(value: Value, unit: str) -> str:
+    """The second unit; a torque goes down, since the first is often one that must not be passed."""
+    if measures(unit) != "torque":
+        return text(value, unit)
+    return with_unit(figure(convert(value.content, value.unit, unit), unit, None, "down"), unit)
 
 
 def text(value: Value, unit: str | None = None) -> str:
@@ -109,7 +116,7 @@ def decimals(number: float, unit: str) -> int:
     """How many digits after the point a figure of this size and unit carries."""
     if unit in _DECIMALS:
         return _DECIMALS[unit]
-    if number == 0 or (unit in _WHOLE_WHERE_WHOLE and abs(number - round(number)) < 1e-6):
+    if abs(number) < 1e-9 or (unit in _WHOLE_WHERE_WHOLE and abs(number - round(number)) < 1e-6):
         return 0
     size = floor(log10(abs(number)) + 1e-9)
     if unit == "mm":
@@ -153,6 +160,9 @@ def _ends(band: Band, unit: str) -> tuple[str, str]:
     if unit == "turn" or (unit == "in" and not given and measures(unit) == "length" and fraction(low) and fraction(high)):
         return figure(low, unit), figure(high, unit)
     digits = max(given) if given else max(_needed(low, unit), _needed(high, unit))
+    if abs(high - low) < 1e-9:
+        one = figure(low, unit, digits)
+        return one, one
     one, other = figure(low, unit, digits, "up"), figure(high, unit, digits, "down")
     if high > low and one == other or low > high:
         return figure(low, unit, digits + 1, "up"), figure(high, unit, digits + 1, "down")

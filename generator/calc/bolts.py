@@ -128,6 +128,20 @@ def tightening_scatter(
     return clamp / scatter * (1 - embedding)
 
 
+@method(
+    r"F_{\min} = \min \left( F_\alpha, F_\mu (1 - f_Z) \right)",
+    Citation("the lower of two ways to the clamp that is left", "", "", "derived"),
+)
+def least_clamp(
+    by_scatter: Annotated[float, Is("clamp left by the scatter of the tightening", r"F_\alpha", "N", 0, 3_000_000)],
+    by_friction: Annotated[float, Is("clamp with the high end of friction", r"F_\mu", "N", 0, 3_000_000)],
+    embedding: Annotated[float, Is("share lost as faces settle", "f_Z", "", 0, 0.9)],
+) -> Annotated[float, Is("least clamp force left", r"F_{\min}", "N")]:
+    """Clamp force that may be counted on
+    Where the friction may be anything in a wide range, the usual scatter does not cover it: the lower of the two ways counts."""
+    return min(by_scatter, by_friction * (1 - embedding))
+
+
 class Pressure(NamedTuple):
     area: Annotated[float, Is("area that carries the head", "A", "mm2")]
     pressure: Annotated[float, Is("pressure under the head", "p", "MPa")]

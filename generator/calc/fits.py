@@ -1,7 +1,8 @@
 """Sizes: limits from deviations, fits, form of the seat, the crew's readings held against them."""
 
+from collections import Counter
 from math import ceil, floor
-from typing import Annotated, Literal, NamedTuple
+from typing import Annotated, Any, Literal, NamedTuple
 
 from generator.method import Is, Refused, method
 from generator.say import say
@@ -91,7 +92,16 @@ class Seat(NamedTuple):
     verdict: Literal["inside", "below the limit", "above the limit", "size inside, form outside"]
 
 
-@method(r"\Delta = \max d_i - \min d_i \leq 2\,t_1, \quad d_{\mathrm{low}} \leq d_i \leq d_{\mathrm{up}}", None)
+def _too_few(readings: tuple[Reading, ...], **_: Any) -> bool:
+    counts = Counter(one.section for one in readings)
+    return len(counts) < 2 or min(counts.values()) < 3
+
+
+@method(
+    r"\Delta = \max d_i - \min d_i \leq 2\,t_1, \quad d_{\mathrm{low}} \leq d_i \leq d_{\mathrm{up}}",
+    None,
+    beware={"fewer readings than three directions at each of two sections: form is not known": _too_few},
+)
 def shaft_readings(
     readings: tuple[Reading, ...],
     lower: Annotated[float, Is("lower limit", r"d_{\mathrm{low}}", "mm", 1, 2000)],

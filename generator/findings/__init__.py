@@ -33,6 +33,7 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (rings.SetScrewOnHardOrHollowShaft, rings.set_screw_on_hard_or_hollow_shaft),
     (rings.SpeedOverLocking, rings.speed_over_locking),
     (locks.NutSideAgainstPlantRule, locks.nut_side_against_plant_rule),
+    (rings.LockTooWeak, rings.lock_too_weak),
     (locks.SlotRoomBelowTravel, locks.slot_room_below_travel),
     (axial.FixedOnTheWrongSide, axial.fixed_on_the_wrong_side),
     (axial.FreeInNameOnly, axial.free_in_name_only),

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any, Protocol
 
-from generator.mounting.sheet import MachineSheets, Sheet
+from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Named, Plant
 from generator.units import UnitMismatch, convert
 from generator.value import Place
@@ -118,8 +118,3 @@ def _back(accepted: Named[Any], rule: Any, on: date) -> str:
     if is_worse:
         return say("it was accepted at {stood} {unit} and is now {number} {unit}", stood=f"{stood:g}", number=f"{number:g}", unit=unit)
     return ""
-
-
-def sheets_of(machine: MachineSheets) -> Iterator[Sheet]:
-    """The sheets of a machine, one by one."""
-    return iter(machine.sheets)

@@ -150,3 +150,32 @@ def speed_over_locking(plant: Plant, machine: MachineSheets) -> Iterator[SpeedOv
                 yield SpeedOverLocking(
                     sheet.id, place_of(speed, sheet.position.place), speed, lowest, str(content(sheet, "seat_class") or "?")
                 )
+
+
+@dataclass(frozen=True)
+class LockTooWeak:
+    """A ring locked by screws or a collar holds its shaft endwise by that lock alone. What the lock may carry, by its maker or by the published figure with the plant's safety, is held against the load along the shaft. A stronger lock, or a unit with a shoulder, clears it."""
+
+    LEVEL: ClassVar[str] = "put right"
+    HOLDS: ClassVar[tuple[str, ...]] = ()
+    at: str
+    place: Place
+    may: Value
+    must: Value
+
+    def says(self) -> str:
+        return say("The lock may carry {may} along the shaft; {must} come.", may=said(self.may), must=said(self.must))
+
+    def clears(self) -> str:
+        return say("A lock that carries {must}, or a shoulder that takes it.", must=said(self.must))
+
+    def figure(self) -> tuple[float, str, str]:
+        return number(self.must, "N"), "N", "more"
+
+
+def lock_too_weak(plant: Plant, machine: MachineSheets) -> Iterator[LockTooWeak]:
+    """Locks that may carry less along the shaft than comes to them."""
+    for sheet in machine.sheets:
+        may, must = sheet.number("screw_hold"), sheet.number("screw_hold_needed")
+        if may is not None and must is not None and number(must, "N") > number(may, "N"):
+            yield LockTooWeak(sheet.id, place_of(must, sheet.position.place), may, must)

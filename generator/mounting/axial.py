@@ -17,7 +17,7 @@ from generator.value import Known, LookedUp, Need, Value, Withheld
 
 def physically_fixed(position: Position) -> bool:
     """Whether a unit holds its shaft endwise in fact: a free one counts as free only with a way to float."""
-    if str(position.typed.holds) == "fixed":
+    if str(position.typed.holds) == "fixed" or position.rings is not None:
         return True
     return float_toward(position, None) is None
 

@@ -6,33 +6,27 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from generator.calc.bolts import bolt_bearing_pressure, bolt_torque_friction_split, force_of_pressure, lower_of_two, slot_room
+from generator.calc.bolts import (
+    bolt_bearing_pressure,
+    bolt_torque_friction_split,
+    force_of_pressure,
+    head_bearing_diameter,
+    lower_of_two,
+    slot_room,
+    torque_rounding,
+)
 from generator.housings import style_of
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.bolts import bolt_friction, bolt_torques
 from generator.mounting.documents import candidates, instructed
 from generator.mounting.foot import foot_lines, tapped_lines
 from generator.mounting.sheet import Line
-from generator.mounting.wrench import wrench_lines
+from generator.mounting.wrench import ANY, wrench_lines
 from generator.plant.model.document import BoltFigures
 from generator.say import say
-from generator.tables.bolts import head_and_hole, pressure_limit
+from generator.tables.bolts import head_and_hole, plain_washer, pressure_limit
 from generator.tables.look_ups import thread_figures
-from generator.value import Band, Citation, Known, LookedUp, Need, Value, Withheld
-
-WASHERS = {
-    5: (1.0, 10),
-    6: (1.6, 12),
-    8: (1.6, 16),
-    10: (2.0, 20),
-    12: (2.5, 24),
-    14: (2.5, 28),
-    16: (3.0, 30),
-    18: (3.0, 34),
-    20: (3.0, 37),
-    22: (3.0, 39),
-    24: (4.0, 44),
-}
+from generator.value import Band, Known, LookedUp, Need, Value, Withheld
 
 
 @dataclass(frozen=True)
@@ -46,6 +40,8 @@ class Bolt:
     state: Value
     diameter: Known
     under: Any
+    head: Known
+    hole: Known
 
 
 def bolt_of(bench: Bench) -> Bolt | None:
@@ -55,6 +51,8 @@ def bolt_of(bench: Bench) -> Bolt | None:
         return None
     size = housing.typed.bolts.size
     class_ = (typed and typed.class_) or (fastener and fastener.typed.class_)
+    stainless = class_ is not None and str(class_).startswith("A")
+    # a bolt of a stainless class is stainless, whatever its surface is called
     surface = (typed and typed.surface) or (fastener and fastener.typed.surface)
     state = typed.thread if typed else None
     unknown = Value("not known", "", LookedUp(None, say("a surface that is not typed may be any")))
@@ -68,11 +66,31 @@ def bolt_of(bench: Bench) -> Bolt | None:
         size,
         housing.typed.bolts.count,
         strength,
-        worded(surface) if surface else unknown,
+        Value("stainless", "", worded(class_).reason) if stainless else worded(surface) if surface else unknown,
         worded(state) if state else supplied,
         diameter,
         typed.under_head if typed else None,
+        *_head_and_hole(bench, diameter),
     )
+
+
+def _head_and_hole(bench: Bench, diameter: Known) -> tuple[Known, Known]:
+    """Bearing diameter of the head and its hole: tabled for metric bolts; of an inch bolt by its width across flats and the housing's hole."""
+    housing, typed, fastener = bench.position.housing, bench.position.typed.bolts, bench.position.bolt
+    if not isinstance(diameter, Value) or housing is None or housing.typed.bolts is None:
+        return diameter, diameter
+    head, hole = head_and_hole(diameter)
+    flats = (typed.head_width if typed else None) or (fastener.typed.head_width if fastener else None)
+    if isinstance(head, Withheld):
+        file = bench.position.place.file
+        head = (
+            head_bearing_diameter.of(flats=flats)
+            if flats is not None
+            else Withheld(head.why, (Need("entry", file, "bolts: {head_width: 15/16 in}"),))
+        )
+    if isinstance(hole, Withheld) and housing.typed.bolts.hole is not None:
+        hole = housing.typed.bolts.hole
+    return head, hole
 
 
 def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
@@ -119,7 +137,8 @@ def _how(bolt: Bolt) -> str:
 def _governing(bench: Bench, bolt: Bolt, polymer: bool, limits: tuple[Line, ...]) -> Known:
     """The maker's figure; a ceiling of the maker's lets a lower computed torque govern; else the lowest computed one; never a computed one on polymer."""
     maker = _maker(bench, bolt)
-    computed = _lowest([line.value for line in limits if line.key.startswith("torque_by")])
+    unknown = next((line.value for line in limits if line.key.endswith("_pressure") and isinstance(line.value, Withheld)), None)
+    computed = unknown or _down(_lowest([line.value for line in limits if line.key.startswith("torque_by")]))
     if isinstance(maker, Band):
         return maker
     if isinstance(maker, Value):
@@ -162,7 +181,13 @@ def _limits(bench: Bench, bolt: Bolt) -> Iterator[Line]:
     """The torque by both ways and by the pressure under the head, and that pressure itself."""
     share = Value(0.75, "", LookedUp(None, say("share of the proof strength for bolts that are used again")))
     both = bolt_torques.of(
-        thread=bolt.thread, strength_class=bolt.strength_class, surface=bolt.surface, state=bolt.state, nut_factor_area=share
+        thread=bolt.thread,
+        strength_class=bolt.strength_class,
+        surface=bolt.surface,
+        state=bolt.state,
+        nut_factor_area=share,
+        head=bolt.head if isinstance(bolt.head, Value) else None,
+        hole=bolt.hole if isinstance(bolt.hole, Value) else None,
     )
     yield Line("torque_by_factor", "bolts", say("by the nut factor"), both.by_nut_factor)
     yield Line("torque_by_friction", "bolts", say("by friction split"), both.by_friction)
@@ -175,7 +200,7 @@ def _pressure(bench: Bench, bolt: Bolt, preload: Known) -> Iterator[Line]:
     housing = bench.position.housing
     if not isinstance(bolt.diameter, Value) or not isinstance(preload, Value) or housing is None or housing.typed.bolts is None:
         return
-    head, hole = head_and_hole(bolt.diameter)
+    head, hole = bolt.head, bolt.hole
     sizes = housing.typed.bolts
     width = min((sizes.slot.along, sizes.slot.across), key=lambda v: v.content) if sizes.slot else None
     faces = [("head", say("under the head, on the housing"), None if width else (sizes.hole or hole), width, _body(housing.typed.body))]
@@ -211,13 +236,16 @@ def _body(body: Any) -> Known:
 def _washer(bolt: Bolt) -> tuple[Value | None, Value | None]:
     if bolt.under is None or str(bolt.under.washer) not in ("hard", "wide") or not isinstance(bolt.diameter, Value):
         return None, None
-    known = WASHERS.get(round(bolt.diameter.content))
-    if known is None:
-        return None, None
-    source = LookedUp(
-        Citation("ISO 7089", "2000", "washers of 200 HV and harder"), say("plain washers"), (("bolt", str(bolt.thread.content)),)
-    )
-    return Value(known[0], "mm", source), Value(float(known[1]), "mm", source)
+    thickness, outside = plain_washer(bolt.diameter)
+    return (thickness, outside) if isinstance(thickness, Value) and isinstance(outside, Value) else (None, None)
+
+
+def _down(torque: Known) -> Known:
+    """A computed torque is one that must not be passed: it is stated rounded down."""
+    if not isinstance(torque, Value):
+        return torque
+    step = Value(1.0 if torque.content >= 20 else 0.1, "N.m", LookedUp(None, say("the step a computed torque is stated in")))
+    return torque_rounding.of(least=ANY, most=torque, step=step)  # type: ignore[no-any-return]
 
 
 def _lowest(found: list[Known]) -> Known:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
-from generator.calc.bolts import thread_stress_area, tightening_scatter
+from generator.calc.bolts import least_clamp, thread_stress_area, tightening_scatter
 from generator.calc.feet import bolt_breaking_load, foot_lift_off, foot_slip, load_on_base, tapped_hole, thread_engagement
 from generator.housings import style_of
 from generator.mounting.bench import Bench, worded
@@ -29,8 +29,17 @@ def foot_lines(bench: Bench, bolt: Bolt, torque: Known, polymer: bool) -> Iterat
         yield Line("bolt_clamp_least", "bolts", say("Least clamp left in a bolt"), creeping)
         return
     set_to = torque.lower if isinstance(torque, Band) else torque
-    clamp = clamp_of_torque.of(thread=bolt.thread, surface=bolt.surface, state=bolt.state, torque=set_to)
-    least = tightening_scatter.of(clamp=clamp.most, scatter=bench.practice("wrench_scatter"), embedding=bench.practice("embedding_loss"))
+    clamp = clamp_of_torque.of(
+        thread=bolt.thread,
+        surface=bolt.surface,
+        state=bolt.state,
+        torque=set_to,
+        head=bolt.head if isinstance(bolt.head, Value) else None,
+        hole=bolt.hole if isinstance(bolt.hole, Value) else None,
+    )
+    settling = bench.practice("embedding_loss")
+    by_scatter = tightening_scatter.of(clamp=clamp.most, scatter=bench.practice("wrench_scatter"), embedding=settling)
+    least = least_clamp.of(by_scatter=by_scatter, by_friction=clamp.aimed, embedding=settling)
     yield Line(
         "bolt_clamp_least",
         "bolts",

@@ -15,6 +15,7 @@ from generator.calc.grease import (
     interval_in_weeks,
     quarter_of_free_space,
     shot_split,
+    vibration_peak,
 )
 from generator.calc.schedule import round_period
 from generator.mounting.bench import Bench, worded
@@ -85,7 +86,7 @@ def _factors(bench: Bench) -> tuple[Results, Known]:
 
     read = bench.position.latest("vibration")
     shaking: Known = (
-        read.value
+        vibration_peak.of(rms=read.value)
         if read
         else around.shaking
         if around and around.shaking

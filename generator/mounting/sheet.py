@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from generator.plant.plant import Machine, Plant, Position, Shaft
-from generator.value import Band, Known, Value, Withheld
+from generator.value import Band, Known, Value
 
 # groups of lines, in the order of the work
 GROUPS = ("seat", "housing", "parts", "lock", "bolts", "grease", "axial", "readings")
@@ -27,11 +27,6 @@ class Line:
     by_hand: bool = False
     beside: tuple[tuple[str, Known], ...] = ()
     note: str = ""
-
-    @property
-    def withheld(self) -> Withheld | None:
-        """Why there is no value, where there is none."""
-        return self.value if isinstance(self.value, Withheld) else None
 
 
 @dataclass(frozen=True)

@@ -156,14 +156,15 @@ def _parts(typed: PositionTyped, library: Library) -> dict[str, Any]:
         said = (typed.parts and getattr(typed.parts, name)) or (unit and getattr(unit.typed, name))
         return shelf.get(str(said)) if said else None
 
-    rings = (typed.parts and typed.parts.rings) or (unit and unit.typed.rings)
+    own = typed.parts.rings if typed.parts else None
+    of_unit = unit.typed.rings if unit else None
     return {
         "unit": unit,
         "bearing": part("bearing", library.bearings),
         "sleeve": part("sleeve", library.sleeves),
         "housing": part("housing", library.housings),
-        # locating rings belong to a fixed position only
-        "rings": rings if str(typed.holds) == "fixed" else None,
+        # the rings a unit is sold with are used where it is fixed; rings named for this position are there, whatever it is called
+        "rings": own or (of_unit if str(typed.holds) == "fixed" else None),
     }
 
 

@@ -20,7 +20,7 @@ from generator.plant.resolve import read_plant
 from generator.records.ledger import extended, standing
 from generator.say import say, speak
 from generator.show import shown
-from generator.site.cautions import banner
+from generator.site.cautions import at_work, banner
 from generator.site.drawings.style import style
 from generator.site.exercises import exercise_for, guide_value, term
 from generator.site.finder.index import Entry
@@ -155,7 +155,13 @@ def _machine_page(
 
 
 def _guide(standard: MountingStandard) -> dict[str, Any]:
-    return {"plant": standard.plant.typed, "exercise": exercise_for(standard), "value": guide_value(standard), "term": term}
+    return {
+        "plant": standard.plant.typed,
+        "exercise": exercise_for(standard),
+        "value": guide_value(standard),
+        "term": term,
+        "at_work": at_work(),
+    }
 
 
 def _values(standard: MountingStandard) -> bytes:

@@ -132,3 +132,13 @@ def _stainless(name: str, size: float) -> Strengths:
 
 def _fine(thread: Value) -> Withheld:
     return not_in("thread-metric-coarse", say("{thread}: a coarse thread is asked", thread=thread.content))
+
+
+def plain_washer(diameter: Value) -> tuple[Value | Withheld, Value | Withheld]:
+    """Thickness and outside of a plain washer for a bolt, in mm; ISO 7089, M5 to M24."""
+    row = row_where("plain-washer", bolt_mm=f"{convert(diameter.content, diameter.unit, 'mm'):g}")
+    if row is None:
+        held = not_in("plain-washer", f"{diameter.content:g} {diameter.unit}")
+        return held, held
+    keys = {"bolt": f"{row['bolt_mm']} mm"}
+    return found("plain-washer", float(row["thickness_mm"]), "mm", **keys), found("plain-washer", float(row["outside_mm"]), "mm", **keys)

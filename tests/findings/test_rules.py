@@ -82,6 +82,8 @@ CASES: list[tuple[str, str, bool, list[Edit]]] = [
     ("seat outside the makers", "INT-02/A", False, [(M.format("INT-02"), "inside: the open", "seat: {class: h8}\n        inside: the open")]),
     ("record of an old issue", "WSH-04/A", True, [(GREASE, "record,issue,position,when,by,phase,quantity,value,unit,instrument,note", "record,issue,position,when,by,phase,quantity,value,unit,instrument,note\nR-0999,0,WSH-04 A,2026-11-26T09:00,K4,as-left,base torque given,24,N.m,wrench 0,")]),
     ("record of an old issue", "WSH-04/A", False, [(GREASE, "record,issue,position,when,by,phase,quantity,value,unit,instrument,note", "record,issue,position,when,by,phase,quantity,value,unit,instrument,note\nR-0999,1,WSH-04 A,2026-11-26T09:00,K4,as-left,base torque given,24,N.m,wrench 0,")]),
+    ("lock too weak", "WSH-04/A", True, [(M.format("WSH-04"), "along: 0.1 kN", "along: 1.6 kN")]),
+    ("lock too weak", "WSH-04/A", False, [(M.format("WSH-04"), "along: 0.1 kN", "along: 1.5 kN")]),
 ]  # fmt: skip
 
 

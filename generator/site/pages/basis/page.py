@@ -39,6 +39,7 @@ def _section(method: Method) -> dict[str, Any]:
         "beware": [say(words) for words in method.beware],
         "checks": [row for check in checks for row in _check(check)],
         "why_none": method.why_no_outside_check,
+        "practice": method.source is None,
         "doubts": [check.source for check in checks if check.come_by == "from memory"],
     }
 

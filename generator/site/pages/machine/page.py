@@ -61,6 +61,7 @@ class PositionView:
     parts: tuple[tuple[str, str, str], ...]
     readings: tuple[tuple[str, str, str, str], ...]
     note: str
+    stage: str
 
 
 def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str, Any]:
@@ -158,6 +159,7 @@ def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judg
         tuple(_parts(sheet)),
         tuple(_readings(sheet, first)),
         note,
+        str(typed.stage) if typed.stage else "",
     )
 
 

@@ -10,9 +10,12 @@ from markupsafe import Markup
 from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import ShaftSheet, Sheet
 from generator.say import say
-from generator.show import text
+from generator.show import figure, shown, text, with_unit
+from generator.site.drawings.bolts import Bolts, bolts
 from generator.site.drawings.collar import Collar, collar
 from generator.site.drawings.flange_gap import FlangeGap, flange_gap
+from generator.site.drawings.float_room import FloatRoom, FloatState, float_room
+from generator.site.drawings.housing_shift import HousingShift, housing_shift
 from generator.site.drawings.nut_turn import NutTurn, nut_turn
 from generator.site.drawings.pen import Drawn
 from generator.site.drawings.seat_band import SeatBand, seat_band
@@ -20,7 +23,7 @@ from generator.site.drawings.seat_band import Section as Read
 from generator.site.drawings.shaft import shaft
 from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip, Support
 from generator.units import convert
-from generator.value import Band, Value
+from generator.value import Band, Value, Withheld
 
 CARRIED = {
     "weight": "part",
@@ -85,8 +88,53 @@ def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
         toward = "first" if str(sheet.position.typed.collar) == on.shaft.ends[0] else "second"
         turns = str(on.shaft.typed.turns) if on.shaft.typed.turns is not None else ""
         lock.append(collar(Collar(letter, toward, on.shaft.ends, turns), f"collar-{letter}"))  # type: ignore[arg-type]
-    seat = _seat(sheet)
-    return {"lock": lock, "seat": [seat] if seat else []}
+    found = {"lock": [*lock, _shift(sheet, on)], "seat": [_seat(sheet)], "bolts": [_bolts(sheet)], "axial": [_float(sheet, on)]}
+    return {group: [drawing for drawing in drawings if drawing] for group, drawings in found.items()}
+
+
+def _shift(sheet: Sheet, on: ShaftSheet) -> Markup | None:
+    """Which way the housing goes while the nut is turned, as it is seen."""
+    way, toward = sheet.band("housing_shift"), sheet.number("shift_toward")
+    if way is None or toward is None or sheet.position.typed.nut is None or sheet.position.sleeve is None:
+        return None
+    first_left = on.shaft.typed.viewed_from.left is None or str(on.shaft.typed.viewed_from.left) == on.shaft.ends[0]
+    nut_left = (str(sheet.position.typed.nut) == on.shaft.ends[0]) == first_left
+    drawn = str(sheet.position.sleeve.typed.nut.works) == "draws the sleeve"
+    data = HousingShift(_drawn(way.lower), _drawn(way.upper), shown(way).main, str(toward.content), nut_left, drawn)
+    return housing_shift(data, f"shift-{sheet.position.letter}")
+
+
+def _bolts(sheet: Sheet) -> Markup | None:
+    """The order the housing bolts are tightened in: first to half, then to the torque."""
+    count, thread, torque = sheet.number("bolt_count"), sheet.number("bolt_thread"), sheet.value("bolt_torque")
+    if count is None or thread is None or torque is None or isinstance(torque, Withheld) or int(count.content) not in (2, 3, 4):
+        return None
+    rounds = (say("all to about half"), shown(torque).main)
+    return bolts(Bolts(int(count.content), str(thread.content), rounds), f"bolts-{sheet.position.letter}")  # type: ignore[arg-type]
+
+
+def _float(sheet: Sheet, on: ShaftSheet) -> Markup | None:
+    """Room a free unit has, as set and warm."""
+    first, second, grows = sheet.number("float_first"), sheet.number("float_second"), sheet.number("growth_here")
+    if first is None or second is None or grows is None:
+        return None
+    anchor = anchor_of(on.shaft)
+    assert anchor.typed.at is not None and sheet.position.typed.at is not None
+    shift = _mm(grows) if _mm(sheet.position.typed.at) > _mm(anchor.typed.at) else -_mm(grows)
+    room = (_mm(first), _mm(second))
+    if not -room[0] <= shift <= room[1]:
+        return None
+    states = (
+        FloatState(say("as set"), 0.0, text(first), text(second)),
+        FloatState(
+            say("running warm"), shift, with_unit(figure(room[0] + shift, "mm"), "mm"), with_unit(figure(room[1] - shift, "mm"), "mm")
+        ),
+    )
+    view = on.shaft.typed.viewed_from.left
+    left = view is None or str(view) == on.shaft.ends[0]
+    return float_room(
+        FloatRoom(sheet.position.letter, on.shaft.ends, _drawn(first), _drawn(second), states, left), f"float-{sheet.position.letter}"
+    )
 
 
 def _seat(sheet: Sheet) -> Markup | None:
