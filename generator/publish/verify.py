@@ -12,9 +12,8 @@ from generator.publish.refusal import NotPublished
 from generator.say import say
 
 MANIFEST = "manifest.json"
-_LINK = re.compile(r"""\s(href|src|data|poster|action)\s*=\s*("[^"]*"|'[^']*')""", re.IGNORECASE)
-_ID = re.compile(r"""\sid\s*=\s*("[^"]*"|'[^']*')""", re.IGNORECASE)
-_TAG = re.compile(r"<[a-zA-Z][^>]*>")
+# one pass over the page; text typed by anyone has its quotes escaped, so it cannot look like an attribute
+_ATTRIBUTE = re.compile(r"""\s(href|src|data|poster|action|id)\s*=\s*(?:"([^"]*)"|'([^']*)')""", re.IGNORECASE)
 _CSS_URL = re.compile(r"""url\(\s*['"]?([^'")]+)""")
 _OUTSIDE = re.compile(r"^(?:[a-z][a-z0-9+.-]*:)?//", re.IGNORECASE)
 
@@ -46,28 +45,21 @@ def write_manifest(building: Path) -> None:
     (building / MANIFEST).write_text(json.dumps(hashes, indent=0, sort_keys=True) + "\n", encoding="utf-8")
 
 
-def _facts(html: str) -> tuple[tuple[tuple[str, str, str], ...], frozenset[str]]:
-    """The links (tag, attribute, target) and the ids of a page."""
-    links, ids = [], set()
-    for tag in _TAG.findall(html):
-        name = tag[1:].split(None, 1)[0].rstrip(">/").lower()
-        for attribute, target in _LINK.findall(tag):
-            links.append((name, attribute.lower(), unescape(target[1:-1])))
-        ids.update(unescape(one[1:-1]) for one in _ID.findall(tag))
-    return tuple(links), frozenset(ids)
+def _facts(html: str) -> tuple[tuple[tuple[str, str], ...], frozenset[str]]:
+    """The links (attribute, target) and the ids of a page, each once."""
+    found = dict.fromkeys((name.lower(), unescape(double or single)) for name, double, single in _ATTRIBUTE.findall(html))
+    return tuple(one for one in found if one[0] != "id"), frozenset(target for name, target in found if name == "id")
 
 
 def _bad_links(
-    page: str, links: Iterable[tuple[str, str, str]], facts: dict[str, tuple[object, frozenset[str]]], building: Path
+    page: str, links: Iterable[tuple[str, str]], facts: dict[str, tuple[object, frozenset[str]]], building: Path
 ) -> Iterator[str]:
     folder = Path(page).parent
-    for tag, attribute, target in dict.fromkeys(links):
+    for attribute, target in links:
         if target.startswith("data:"):
             continue
         if _OUTSIDE.match(target) or re.match(r"^(?:https?|javascript|ftp):", target, re.IGNORECASE):
-            yield say(
-                "{page}: <{tag} {attribute}> leads off the machine: {target}", page=page, tag=tag, attribute=attribute, target=target[:80]
-            )
+            yield say("{page}: {attribute} leads off the machine: {target}", page=page, attribute=attribute, target=target[:80])
             continue
         path, anchor = urldefrag(target)
         wanted = _normal((folder / unquote(path)).as_posix()) if path else page
