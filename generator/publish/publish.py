@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import json
 import logging
 import os
@@ -49,6 +50,15 @@ class Publication:
 
 def publish(folder: Path, site: Path, on: date, say_progress: Callable[[str], None] = lambda _: None) -> Publication:
     """Publish the plant in a folder to a site. Raises NotPublished; the site in place is then byte for byte as it was."""
+    # a plant is millions of small values that live to the end: looking for dead ones among them costs a fifth of the time
+    gc.disable()
+    try:
+        return _published(folder, site, on, say_progress)
+    finally:
+        gc.enable()
+
+
+def _published(folder: Path, site: Path, on: date, say_progress: Callable[[str], None]) -> Publication:
     say_progress(say("reading {folder}, judged on {on}", folder=folder, on=on))
     try:
         prepared = prepare(folder.absolute(), on, publishing=True)

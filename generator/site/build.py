@@ -32,6 +32,7 @@ from generator.site.pages.basis.page import basis_view
 from generator.site.pages.describe.page import describe_view
 from generator.site.pages.documents.page import documents_view
 from generator.site.pages.findings.page import findings_view
+from generator.site.pages.held import held_machines
 from generator.site.pages.home.page import home_view
 from generator.site.pages.machine.page import machine_view
 from generator.site.pages.release.page import release_view
@@ -77,7 +78,12 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
     """The site of a standard. Publishing, its ledger is extended by what changed; else the ledger stays and changed sheets say so."""
     plant = standard.plant
     forget(plant)
-    codes = {machine.machine.tag: check_code(machine) for machine in standard.machines}
+    seen = {machine.machine.tag: texts(machine) for machine in standard.machines}
+    held = held_machines(standard)
+    codes = {
+        machine.machine.tag: check_code(machine, seen[machine.machine.tag], held.get(machine.machine.tag, []))
+        for machine in standard.machines
+    }
     ledger = extended(plant.ledger, codes, plant.on) if publishing else plant.ledger
     standard = replace(standard, plant=replace(plant, ledger=ledger))
     newest = standing(ledger)
@@ -86,18 +92,25 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
         plant=str(plant.typed.name), issue=say("issue {issue}", issue=issue) if issue else say("not published"), on=plant.on.isoformat(),
         banner=banner(), language=str(plant.typed.language),
     )  # fmt: skip
-    files = {"values.json": lambda: _values(standard)}
+    files = {"values.json": lambda: _values(seen)}
     return Site(
         around, tuple(_pages(standard, around, codes, newest)), tuple(entries_of(standard)), _guide(standard), files, ledger, standard
     )
 
 
-def check_code(machine: MachineSheets) -> str:
-    """Four characters of a hash over what hands see on the machine's sheets: values and holds, never file and line."""
-    seen = [f"{sheet.id}:{line.key}:{shown(line.value).main}" for sheet in machine.sheets for line in sheet.lines.values()]
-    seen += [f"{shaft.id}:{line.key}:{shown(line.value).main}" for shaft in machine.shafts for line in shaft.lines.values()]
-    seen += [str(machine.machine.typed.isolation.procedure), *(str(e) for e in machine.machine.typed.isolation.energies)]
-    return hashlib.sha256("\n".join(seen).encode()).hexdigest()[:6].upper()
+def texts(machine: MachineSheets) -> dict[str, str]:
+    """What is shown of every value of a machine, by its identity."""
+    sheets = [(one.id, one.lines) for one in (*machine.sheets, *machine.shafts)]
+    return {f"{identity}/{line.key}": shown(line.value).main for identity, lines in sheets for line in lines.values()}
+
+
+def check_code(machine: MachineSheets, seen: Mapping[str, str], held: Iterable[Any]) -> str:
+    """Six characters of a hash over what hands see on the machine's page: values, jobs held, isolation; never file and line."""
+    isolation = machine.machine.typed.isolation
+    words = [f"{identity}:{text}" for identity, text in seen.items()]
+    words += [f"{letter}:{','.join(jobs)}" for letter, jobs, _ in held]
+    words += [str(isolation.procedure), *(str(energy) for energy in isolation.energies)]
+    return hashlib.sha256("\n".join(words).encode()).hexdigest()[:6].upper()
 
 
 def _pages(standard: MountingStandard, around: Around, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> Iterator[Page]:
@@ -164,18 +177,7 @@ def _guide(standard: MountingStandard) -> dict[str, Any]:
     }
 
 
-def _values(standard: MountingStandard) -> bytes:
+def _values(seen: Mapping[str, Mapping[str, str]]) -> bytes:
     """Every value by its identity, to compare two publications by."""
-    found = {
-        f"{sheet.id}/{line.key}": shown(line.value).main
-        for machine in standard.machines
-        for sheet in machine.sheets
-        for line in sheet.lines.values()
-    }
-    found |= {
-        f"{shaft.id}/{line.key}": shown(line.value).main
-        for machine in standard.machines
-        for shaft in machine.shafts
-        for line in shaft.lines.values()
-    }
+    found = {identity: text for machine in seen.values() for identity, text in machine.items()}
     return (json.dumps(found, ensure_ascii=False, indent=0, sort_keys=True) + "\n").encode()
