@@ -169,6 +169,8 @@ def test_a_reading_on_a_limit_is_inside_and_one_beyond_it_is_filled_and_said() -
     assert "1 of 6 readings are OUTSIDE." in texts(root)
     good = replace(SEAT, sections=SEAT.sections[:1])
     assert "All 3 readings are inside." in texts(parsed(seats.seat_band_for(good, "s", PANEL)))
+    bad_form = replace(good, form_outside=True)
+    assert "All 3 readings are inside, but the form is OUTSIDE." in texts(parsed(seats.seat_band_for(bad_form, "s", PANEL)))
 
 
 def test_a_reading_stands_as_high_in_the_band_as_it_is_large() -> None:

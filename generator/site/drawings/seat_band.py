@@ -27,6 +27,7 @@ class SeatBand:
     lower: Drawn
     upper: Drawn
     sections: tuple[Section, ...] = ()
+    form_outside: bool = False
 
     @property
     def readings(self) -> tuple[Drawn, ...]:
@@ -103,6 +104,8 @@ def _words(seat: SeatBand) -> Iterator[str]:
         return
     yield (
         say("All {count} readings are inside.", count=count)
+        if not out and not seat.form_outside
+        else say("All {count} readings are inside, but the form is OUTSIDE.", count=count)
         if not out
         else say("{out} of {count} readings are OUTSIDE.", out=out, count=count)
     )

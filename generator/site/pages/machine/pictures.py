@@ -150,10 +150,10 @@ def _seat(sheet: Sheet) -> Markup | None:
             Drawn(convert(r.value.content, r.value.unit, unit), text(r.value, unit)) for r in last if r.quantity.split()[2] == number
         )
         sections.append(Read(say("section {number}", number=number), values))
-    return seat_band(
-        SeatBand(Drawn(limits.lower.content, text(limits.lower)), Drawn(limits.upper.content, text(limits.upper)), tuple(sections)),
-        f"seat-{sheet.position.letter}",
-    )
+    verdict = sheet.number("seat_verdict")
+    lower, upper = (Drawn(end.content, text(end)) for end in (limits.lower, limits.upper))
+    seat = SeatBand(lower, upper, tuple(sections), form_outside=verdict is not None and "form outside" in verdict.content)
+    return seat_band(seat, f"seat-{sheet.position.letter}")
 
 
 def _support(sheet: Sheet, on: ShaftSheet, held: Mapping[str, Any]) -> Support:
