@@ -43,7 +43,7 @@ def value_of(kind: Any, given: Any, name: str, place: Place) -> Any:
                 say("{name} is rows", name=name),
                 say("give them by --from: a list of mappings with {names}", names=", ".join(fields(row) or {})),
             )
-        return Rows(tuple(Results({n: value_of(k, one.get(n, ""), n, place) for n, k in (fields(row) or {}).items()}) for one in given))
+        return Rows(tuple(_row_of_values(row, one, place) for one in given))
     words = words_of(kind)
     label = label_of(kind)
     if words is not None and str(given) not in words:
@@ -56,6 +56,15 @@ def value_of(kind: Any, given: Any, name: str, place: Place) -> Any:
         raise BadCase(say("{name}: {wrong}", name=name, wrong=bad.wrong), bad.right) from bad
     bare = str(given).strip().lstrip("+-").replace(".", "", 1).isdecimal()
     return Value(number, label.unit if bare else unit, Entered(str(given), place))
+
+
+def _row_of_values(row: Any, given: Mapping[str, Any], place: Place) -> Results:
+    unknown = next((name for name in given if name not in (fields(row) or {})), None)
+    if unknown is not None:
+        raise BadCase(say("a row takes no {name}", name=unknown), say("it takes: {names}", names=", ".join(fields(row) or {})))
+    return Results(
+        {n: value_of(k, given.get(n, ""), n, place) for n, k in (fields(row) or {}).items() if n in given or n not in row._field_defaults}
+    )
 
 
 def case_from(path: Path, method: Method) -> dict[str, Any]:

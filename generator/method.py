@@ -190,7 +190,9 @@ def meaning(kind: Any, name: str) -> str:
 def _plain(kind: Any, given: Any) -> Any:
     row = row_of(kind)
     if row is not None:
-        return tuple(row(**{n: _plain(k, r[n]) for n, k in (fields(row) or {}).items()}) for r in given)
+        return tuple(
+            row(**{n: _plain(k, r[n]) for n, k in (fields(row) or {}).items() if n in r or n not in row._field_defaults}) for r in given
+        )
     words = words_of(kind)
     if words is not None:
         if str(given.content) not in words:

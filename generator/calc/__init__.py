@@ -2,9 +2,41 @@
 
 from types import ModuleType
 
-from generator.calc import alignment, bolts, feet, fits, grease, heat, nuts, schedule, screws
+from generator.calc import (
+    alignment,
+    bolts,
+    clearance,
+    equivalent,
+    feet,
+    fits,
+    grease,
+    heat,
+    life,
+    lifting,
+    nuts,
+    schedule,
+    screws,
+    shafts,
+    taper,
+)
 from generator.method import Method
 
-SUBJECTS: tuple[ModuleType, ...] = (fits, nuts, screws, bolts, feet, alignment, heat, grease, schedule)
+SUBJECTS: tuple[ModuleType, ...] = (
+    fits,
+    nuts,
+    screws,
+    bolts,
+    feet,
+    alignment,
+    heat,
+    grease,
+    schedule,
+    shafts,
+    lifting,
+    equivalent,
+    life,
+    taper,
+    clearance,
+)
 
 METHODS: dict[str, Method] = {m.name: m for subject in SUBJECTS for m in vars(subject).values() if isinstance(m, Method)}
