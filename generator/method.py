@@ -101,10 +101,10 @@ class Method:
             return self._withheld(Withheld(refused.why, refused.needs))
 
     def _worked_out(self, given: Mapping[str, Any]) -> Any:
-        held = [(name, value) for name, value in given.items() if isinstance(value, Withheld)]
+        held = [one for value in given.values() for one in _held_in(value)]
         if held:
-            needs = tuple(dict.fromkeys(need for _, value in held for need in value.needs))
-            return self._withheld(Withheld("; ".join(dict.fromkeys(value.why for _, value in held)), needs))
+            needs = tuple(dict.fromkeys(need for value in held for need in value.needs))
+            return self._withheld(Withheld("; ".join(dict.fromkeys(value.why for value in held)), needs))
         missing = [n for n in self.takes if n not in given and self.defaults[n] is REQUIRED]
         if missing:
             return self._withheld(Withheld(say("{what} is not known", what=", ".join(meaning(self.takes[n], n) for n in missing))))
@@ -185,6 +185,13 @@ def meaning(kind: Any, name: str) -> str:
     """What an input or result is called for a reader."""
     label = label_of(kind)
     return label.meaning if label else name.replace("_", " ")
+
+
+def _held_in(given: Any) -> tuple[Withheld, ...]:
+    """What is withheld among an input: itself, or what stands in its rows."""
+    if isinstance(given, Rows):
+        return tuple(value for row in given for value in row.values() if isinstance(value, Withheld))
+    return (given,) if isinstance(given, Withheld) else ()
 
 
 def _plain(kind: Any, given: Any) -> Any:

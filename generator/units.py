@@ -76,6 +76,7 @@ UNITS: dict[str, tuple[str, str, tuple[str, ...]]] = {
     "hp": ("power", "hp", ()),
     "%": ("share", "percent", ("percent", "per cent")),
     "kg/m": ("mass per length", "kg/m", ()),
+    "t/h": ("mass flow", "tonne/hour", ("tonne/hour", "tonnes/hour")),
     "N/mm": ("stiffness", "N/mm", ()),
     "1e-6/K": ("expansion", "1e-6/K", ("um/m/K",)),
     "HRC": ("hardness", "", ("HRc",)),

@@ -4,8 +4,11 @@ from types import ModuleType
 
 from generator.calc import (
     alignment,
+    bending,
     bolts,
     clearance,
+    conveying,
+    drives,
     equivalent,
     feet,
     fits,
@@ -32,11 +35,14 @@ SUBJECTS: tuple[ModuleType, ...] = (
     grease,
     schedule,
     shafts,
+    bending,
     lifting,
     equivalent,
     life,
     taper,
     clearance,
+    drives,
+    conveying,
 )
 
 METHODS: dict[str, Method] = {m.name: m for subject in SUBJECTS for m in vars(subject).values() if isinstance(m, Method)}

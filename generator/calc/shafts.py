@@ -1,10 +1,11 @@
 """A shaft on its supports: what each carries, how it bends, what a height error does."""
 
-from math import atan2, cos, degrees, hypot, sin
+from math import atan2, cos, degrees, hypot, pi, sin
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
-from generator.calc.beam import GRAVITY, Bent, Piece, Push, Rest, bend
+from generator.calc.beam import GRAVITY, Bent, Piece, Rest, bend
+from generator.calc.beam import Push as Acts
 from generator.method import Is, Refused, method
 from generator.say import say
 from generator.value import Citation
@@ -181,6 +182,66 @@ def weight_of_mass(
     return share * mass * GRAVITY
 
 
+@method(r"m = \sum \rho\,\frac{\pi (D^2 - D_i^2)}{4}\,L", Citation("geometry", "", "", "derived"))
+def shaft_mass(sections: tuple[Section, ...], density: Annotated[float, DENSITY]) -> Annotated[float, Is("mass of the shaft", "m", "kg")]:
+    """Mass of a stepped shaft"""
+    starts = [0.0, *(one.to for one in sections)]
+    volume = sum(pi * (one.diameter**2 - one.hole**2) / 4 * (one.to - start) for start, one in zip(starts, sections, strict=False))
+    return density * volume * 1e-6
+
+
+@method(r"R = 2\,T \sin(\theta / 2)", STATICS)
+def wrap_resultant(
+    pull: Annotated[float, Is("pull of each strand", "T", "N", 0, 5_000_000)],
+    wrap: Annotated[float, Is("angle the belt lies on the pulley", r"\theta", "deg", 0, 360)],
+) -> Annotated[float, Is("pull on the shaft", "R", "N")]:
+    """Pull of a belt that is equally tight on both sides"""
+    return 2 * pull * sin(rad(wrap) / 2)
+
+
+@method(r"F_s = k\,F", STATICS)
+def load_in_state(
+    load: Annotated[float, Is("load as typed", "F", "N")],
+    times: Annotated[float, Is("factor of the state", "k", "", -20, 20)],
+) -> Annotated[float, Is("load in this state", "F_s", "N")]:
+    """A load in a state in which it is more or less"""
+    return load * times
+
+
+class Push(NamedTuple):
+    force: Annotated[float, Is("force along the shaft, positive toward the second end", "F", "N")]
+    either: Annotated[float, Is("force that may come either way", "F'", "N", 0, 5_000_000)] = 0.0
+
+
+@method(r"F_a = \left|\sum F\right| + \sum F'", STATICS)
+def load_along(pushes: tuple[Push, ...]) -> Annotated[float, Is("load along the shaft", "F_a", "N")]:
+    """What the unit that holds the shaft endwise must carry"""
+    return abs(sum(one.force for one in pushes)) + sum(one.either for one in pushes)
+
+
+@method(r"M = -F\,\frac{d}{2}", STATICS)
+def couple_of_push(
+    force: Annotated[float, Is("force along the shaft, positive toward the second end", "F", "N")],
+    diameter: Annotated[float, Is("diameter at which it acts", "d", "mm", 0, 4000)],
+) -> Annotated[float, Is("couple", "M", "N.mm")]:
+    """Couple of a force along the shaft that acts off its axis, as on a helical gear"""
+    return -force * diameter / 2
+
+
+class Couples(NamedTuple):
+    sideways: Annotated[float, Is("couple in the level plane", "M_y", "N.mm")]
+    upward: Annotated[float, Is("couple in the upright plane", "M_z", "N.mm")]
+
+
+@method(r"M_y = M \sin\varphi, \quad M_z = M \cos\varphi", STATICS)
+def parts_of_couple(
+    couple: Annotated[float, Is("couple", "M", "N.mm")],
+    direction: Annotated[float, Is("direction of its plane, clockwise from 12", r"\varphi", "deg", -720, 720)],
+) -> Couples:
+    """A couple in the two planes of a shaft"""
+    return Couples(couple * sin(rad(direction)), couple * cos(rad(direction)))
+
+
 class Tilt(NamedTuple):
     across: Annotated[float, Is("part of the weight across the shaft", r"\cos\beta", "")]
     along: Annotated[float, Is("part of the weight along the shaft", r"\sin\beta", "")]
@@ -235,7 +296,7 @@ def _bent(
     return bend(
         [Piece(s.to, s.diameter, s.hole) for s in sections],
         [Rest(s.at, s.settlement, s.spring) for s in supports],
-        [Push(one.at, one.force, one.couple) for one in loads],
+        [Acts(one.at, one.force, one.couple) for one in loads],
         modulus,
         weight,
         also or (),

@@ -11,7 +11,7 @@ from generator.plant.model.usual import USUAL_KEYS, Usual
 # these are sets of separate facts, so they are merged key by key; the other usual keys are said whole
 MERGED = ("bolts", "grease", "steel", "seat", "tightening")
 # what belongs to one position alone and is never taken from a sibling
-OWN = ("at", "like", "fitted", "stage", "note", "mounted", "misaligned")
+OWN = ("at", "like", "fitted", "stage", "note", "mounted", "misaligned", "stands", "jack")
 
 
 def merged_position(own: Position, sibling: Position | None, usuals: Sequence[Usual | None]) -> Position:

@@ -81,6 +81,12 @@ class Locks(Part):
     clamp_screw: Thread | None = may("the screw of a clamp collar", "M8")
 
 
+class Elements(Part):
+    count: Whole = needed("balls or rollers in one row", "19")
+    size: Length = needed("their diameter", "17 mm")
+    angle: Angle | None = may("contact angle", "11 deg")
+
+
 class Bearing(Part):
     maker: Name = needed("its maker", "Orvane")
     kind: Annotated[Any, OneOf("ball insert", "deep groove ball", "spherical roller", "cylindrical roller", "self-aligning ball")] = needed(
@@ -97,7 +103,9 @@ class Bearing(Part):
     swivels: Angle | None = may("misalignment the bearing allows", "1.5 deg")
     most_speed: Speed | None = may("limiting speed of the maker, tightest shaft", "4000 rpm")
     raceway: Diameter | None = may("effective diameter of the inner raceway", "103 mm")
+    outer_raceway: Diameter | None = may("diameter of the outer raceway", "142 mm")
     pitch_circle: Diameter | None = may("pitch circle of the rolling elements", "125 mm")
+    elements: Elements | None = may("its rolling elements", "{count: 19, size: 17 mm, angle: 11 deg}")
     mass: Mass | None = may("its mass", "1.9 kg")
     stores: Name | None = may("stores number", "41207")
 

@@ -23,11 +23,12 @@ from generator.plant.model.common import (
     may,
     needed,
 )
-from generator.plant.model.loads import Load
-from generator.plant.model.usual import Bolts, Grease, Regrease, Runs, Seat, Steel, Surroundings, Tightening, Usual
+from generator.plant.model.loads import Clock, Load
+from generator.plant.model.usual import Bolts, Grease, Regrease, Runs, Seat, Steel, Surroundings, Tightening, Usual, Wanted
 from generator.plant.quantities import OneOf, Quantity
 from generator.value import Value
 
+Factor = Annotated[Value, Quantity("", low=1, high=6)]
 Cleanliness = Annotated[Any, OneOf("high", "normal", "slight to typical", "severe", "very severe")]
 
 
@@ -51,6 +52,11 @@ class Section(Part):
     to: Length = needed("where this diameter ends, from the face of the first end", "1440 mm")
     diameter: Diameter = needed("its diameter", "80 mm")
     hole: Length | None = may("a hole through it", "30 mm")
+
+
+class Notch(Part):
+    bending: Factor = needed("notch factor in bending", "2")
+    torsion: Factor = needed("notch factor in torsion", "1.5")
 
 
 class Gap(Part):
@@ -119,6 +125,12 @@ class Misaligned(Part):
     over: Length = needed("the distance between the two supports", "1200 mm")
 
 
+class Stands(Part):
+    high: Length | None = may("how far it stands over its line", "0.3 mm")
+    low: Length | None = may("how far it stands under its line", "0.3 mm")
+    stiffness: Annotated[Value, Quantity("N/mm", low=1, high=1e9)] | None = may("how stiff it stands; rigid unless said", "80000 N/mm")
+
+
 class Position(Part):
     at: Length | None = may("middle of the bearing, from the face of the first end", "250 mm")
     like: Name | None = may("a sibling on the same machine: all of it but what follows here", "C")
@@ -148,6 +160,9 @@ class Position(Part):
     misaligned: Misaligned | None = may(
         "how its seat lies against the other support, by design or survey", "{height: 14 mm, over: 1200 mm}"
     )
+    base_toward: Clock | None = may("which way the foot or flange faces, seen from the first end; 6 o'clock unless said", "6 o'clock")
+    stands: Stands | None = may("how its support stands, where it is neither true nor rigid", "{low: 0.3 mm}")
+    jack: Length | None = may("where the jack stands while this bearing is off; at the bearing unless said", "320 mm")
     stands_on: Annotated[Any, OneOf("bare clean metal", "painted", "galvanised", "shimmed")] | None = may(
         "the face the foot stands on", "painted"
     )
@@ -159,6 +174,7 @@ class Position(Part):
     runs: Runs | None = may("how much it runs", "{hours: 8 hour/day, days: 5 day/week}")
     tightening: Tightening | None = may("how bolts are tightened here", "{tool: wrench with a click, lubricated: yes}")
     cleanliness: Cleanliness | None = may("cleanliness of mounting and regreasing", "normal")
+    wanted: Wanted | None = may("life asked of this bearing", "{life: 40000 hour, reliability: 90 %}")
     stage: Annotated[Any, OneOf("new", "just replaced", "in service")] | None = may(
         "where it is in its life; in service unless said", "new"
     )
@@ -175,8 +191,9 @@ class Shaft(Part):
     name: Name = needed("what the crew calls it", "head pulley shaft")
     ends: list[Name] = needed("its two ends in order; every axial word is one of these", "[drive end, far end]")
     lies: Annotated[Any, OneOf("horizontal", "inclined", "vertical")] = needed(
-        "how it lies; the first end of a vertical shaft is the top", "horizontal"
+        "how it lies; the first end of a vertical or inclined shaft is the upper one", "horizontal"
     )
+    slope: Angle | None = may("how steeply an inclined shaft lies, from level", "15 deg")
     viewed_from: ViewedFrom = needed("where the drawing is seen from", "{place: walkway, left: drive end}")
     turns: Annotated[Any, OneOf("clockwise", "anticlockwise", "both ways")] | None = may(
         "looking along the shaft from its first end", "clockwise"
@@ -197,7 +214,15 @@ class Shaft(Part):
     loads: dict[Name, Load] | None = may("what acts on it, by name", "{pulley: {kind: weight, at: 800 mm, mass: 180 kg}}")
     states: dict[Name, State] | None = may("how it is run, by name", "{loaded: {share: 70 %}, empty: {share: 30 %}}")
     steel: Steel | None = may("the steel of this shaft", "{grade: C45, hardness: 22 HRC}")
+    notch: Notch | None = may("notch factors at the worst place; those of a sleeve's seat unless said", "{bending: 2, torsion: 1.5}")
     usual: Usual | None = may("what is usual on this shaft", "{seat: {class: h9}}")
+
+
+class Vibration(Part):
+    power: Annotated[Value, Quantity("kW", low=0, high=100_000)] = needed("power of the machine", "22 kW")
+    height: Length | None = may("height of its shaft over the base", "200 mm")
+    support: Annotated[Any, OneOf("rigid", "flexible")] = needed("what it stands on", "rigid")
+    fan: Yes | None = may("whether it is a fan, which has limits of its own", "yes")
 
 
 class Machine(Part):
@@ -212,6 +237,7 @@ class Machine(Part):
     hazards: list[Annotated[Any, OneOf("hot surface", "fall from height", "may turn in the wind", "steam", "heavy rotor")]] | None = may(
         "standing hazards beside moving parts, dust and food", "[hot surface]"
     )
+    vibration: Vibration | None = may("what its vibration is judged by", "{power: 22 kW, height: 200 mm, support: rigid}")
     usual: Usual | None = may("what is usual on this machine", "{regrease: {when: stopped, because: plant rule 3}}")
     shafts: dict[Name, Shaft] = needed("its shafts, by a lower-case word", "{head: {...}}")
     note: Words | None = may("a remark for the crew, shown as typed", "key of the gate at the control room")

@@ -68,6 +68,7 @@ class Steel(Part):
     hardness: Hardness | None = may("hardness of the shaft surface", "22 HRC")
     carbon: Share | None = may("carbon at the top of the grade's range", "0.50 %")
     rm: Annotated[Value, Quantity("MPa", low=100, high=2500)] | None = may("tensile strength", "600 MPa")
+    re: Annotated[Value, Quantity("MPa", low=50, high=2500)] | None = may("yield strength", "340 MPa")
 
 
 class Head(Part):
@@ -101,6 +102,11 @@ class Tightening(Part):
     lubricated: Yes | None = may("whether threads and head faces are oiled first", "yes")
 
 
+class Wanted(Part):
+    life: Annotated[Value, Quantity("hour", low=0, high=1_000_000)] = needed("hours it shall last", "40000 hour")
+    reliability: Share | None = may("how many of a hundred shall reach it; 90 % unless said", "95 %")
+
+
 class Usual(Part):
     surroundings: Surroundings | None = may("what is around the bearings", "{air: 5 degC, dust: light}")
     runs: Runs | None = may("how much the machines run", "{hours: 16 hour/day, days: 6 day/week}")
@@ -110,6 +116,7 @@ class Usual(Part):
     bolts: Bolts | None = may("the bolts used", '{class: "8.8", surface: zinc, thread: oiled}')
     steel: Steel | None = may("the steel of the shafts", "{grade: C45, hardness: 22 HRC}")
     tightening: Tightening | None = may("how bolts are tightened", "{tool: wrench with a scale, lubricated: yes}")
+    wanted: Wanted | None = may("life asked of a bearing", "{life: 40000 hour}")
     cleanliness: Annotated[Any, OneOf("high", "normal", "slight to typical", "severe", "very severe")] | None = may(
         "cleanliness of mounting and regreasing", "normal"
     )
