@@ -24,19 +24,21 @@ class Strands(NamedTuple):
 
 
 @method(
-    r"T_e = \frac{1000\,P}{v}, \quad T_2 = \max\left(\frac{T_e}{e^{\mu\theta} - 1},\; T_{\min}\right), \quad T_1 = T_2 + T_e, \quad R = \sqrt{T_1^2 + T_2^2 - 2 T_1 T_2 \cos\theta}",
+    r"T_e = \frac{1000\,f\,P}{v}, \quad T_2 = \max\left(\frac{T_e}{e^{\mu\theta} - 1},\; T_{\min}\right), \quad T_1 = T_2 + T_e, \quad R = \sqrt{T_1^2 + T_2^2 - 2 T_1 T_2 \cos\theta}",
     Citation("ISO 5048", "1989", "drive pulleys", "from memory"),
 )
 def conveyor_pulley_resultant(
     power: Annotated[float, POWER],
     belt_speed: Annotated[float, Is("speed of the belt", "v", "m/s", 0.01, 100)],
-    wrap: Annotated[float, WRAP],
+    wrap: Annotated[float, Is("angle the belt lies on this one pulley", r"\theta", "deg", 10, 360)],
     friction: Annotated[float, FRICTION],
     least_slack: Annotated[float, Is("least pull of the slack strand", r"T_{\min}", "N", 0, 5_000_000)] = 0.0,
+    service: Annotated[float, Is("service factor", "f", "", 0.1, 10)] = 1.0,
 ) -> Strands:
     """Strands of a driving conveyor pulley, and both together
-    The slack strand is as tight as slipping asks, or as sag and take-up ask, whichever is more."""
-    effective = 1000 * power / belt_speed
+    The slack strand is as tight as slipping asks, or as sag and take-up ask, whichever is more. The
+    service factor is on the effective pull, so that the slack strand is tight enough for it; it is applied here and nowhere else."""
+    effective = 1000 * service * power / belt_speed
     grip = exp(friction * rad(wrap))
     slack = max(effective / (grip - 1), least_slack)
     tight = slack + effective
@@ -122,7 +124,11 @@ def screw_radius(
     return 0.375 * diameter
 
 
-@method(r"P = \frac{Q\,(\lambda L + H)}{367} + \frac{D\,L}{20}", Citation("ISO 7119", "1981", "power of screw conveyors", "from memory"))
+@method(
+    r"P = \frac{Q\,(\lambda L + H)}{367} + \frac{D\,L}{20}",
+    Citation("ISO 7119", "1981", "power of screw conveyors", "from memory"),
+    holds={"it lifts no more than it is long": lambda length, lift, **_: abs(lift) <= length},
+)
 def screw_power(
     carries: Annotated[float, Is("what it conveys", "Q", "t/h", 0, 10_000)],
     resistance: Annotated[float, Is("progress resistance of the material", r"\lambda", "", 0.5, 8)],
@@ -131,4 +137,7 @@ def screw_power(
     diameter: Annotated[float, Is("diameter of the screw", "D", "m", 0.05, 5)],
 ) -> Annotated[float, Is("power at the screw", "P", "kW")]:
     """Power of a screw conveyor, to hold a typed one against"""
-    return carries * (resistance * length + lift) / 367 + diameter * length / 20
+    moving = carries * (resistance * length + lift) / 367
+    if moving < 0:
+        raise Refused(say("the screw falls so steeply that the material drives it"))
+    return moving + diameter * length / 20

@@ -63,7 +63,7 @@ def belt_wrap(
     centres: Annotated[float, Is("distance of the shafts", "c", "mm", 1, 100_000)],
 ) -> Wraps:
     """Wrap of an open belt on its two pulleys"""
-    if abs(other - one) >= 2 * centres or centres <= 0:
+    if one + other >= 2 * centres:
         raise Refused(say("pulleys of these sizes do not fit at this distance"))
     lean = 2 * asin(abs(other - one) / (2 * centres))
     return Wraps(degrees(pi - lean), degrees(pi + lean))
@@ -77,8 +77,9 @@ class Belt(NamedTuple):
 
 
 @method(
-    r"\begin{cases} R = e^{\mu\theta / \sin(\beta/2)}, \quad T_c = m v^2, \quad T_2 = \frac{T_e}{R - 1} + T_c, \quad T_1 = T_2 + T_e \\"
-    r" a = T_1 - T_c, \quad b = T_2 - T_c, \quad F = \sqrt{a^2 + b^2 - 2ab\cos\theta} \\ F_0 = 2 t \left(\frac{T_1 + T_2}{2} - T_c\right) \sin(\theta/2) \end{cases}",
+    r"\begin{cases} R = e^{\mu\theta / \sin(\beta/2)}, \quad T_c = m v^2, \quad F_i = t\,\frac{T_e}{2} \cdot \frac{R + 1}{R - 1} \\"
+    r" T_1 = F_i + T_c + \frac{T_e}{2}, \quad T_2 = F_i + T_c - \frac{T_e}{2}, \quad a = T_1 - T_c, \quad b = T_2 - T_c \\"
+    r" F = \sqrt{a^2 + b^2 - 2ab\cos\theta}, \quad F_0 = 2\,F_i \sin(\theta/2) \end{cases}",
     Citation(f"Euler and Eytelwein; {SHIGLEY}", "", "chapter 17", "from memory"),
     holds={"the wrap is from 90° to 270°": lambda wrap, **_: 90 <= wrap <= 270},
     beware={
@@ -96,21 +97,23 @@ def belt_pull_euler(
     tightened: Annotated[float, Is("how much tighter than the slip limit it is set", "t", "", 1, 3)] = 1.0,
 ) -> Belt:
     """Pull of a belt from its slip limit
-    What is thrown outward by the belt's own mass does not reach the shaft; at rest it does, with all the tightening."""
+    A belt set tighter is tighter running too: both strands carry the tightening. What its own mass throws outward loads the strands alone,
+    not the shaft. Running is never less than at rest."""
     ratio = exp(friction * rad(wrap) / sin(rad(groove) / 2))
     thrown = mass * belt_speed**2
-    slack = pull / (ratio - 1) + thrown
-    tight = slack + pull
-    a, b = tight - thrown, slack - thrown
+    strand = tightened * pull / 2 * (ratio + 1) / (ratio - 1)
+    a, b = strand + pull / 2, strand - pull / 2
     running = sqrt(max(0.0, a**2 + b**2 - 2 * a * b * cos(rad(wrap))))
-    at_rest = 2 * tightened * ((tight + slack) / 2 - thrown) * sin(rad(wrap) / 2)
-    return Belt(tight, slack, running, at_rest)
+    return Belt(a + thrown, b + thrown, running, 2 * strand * sin(rad(wrap) / 2))
 
 
 @method(
     r"F = k\,T_e",
     None,
-    beware={"the small pulley is wrapped by less than 150°: the slip limit says more": lambda wrap, **_: wrap < 150},
+    beware={
+        "a multiple of the effective pull, for want of the belt's own data": lambda **_: True,
+        "the small pulley is wrapped by less than 150°: the slip limit says more": lambda wrap, **_: wrap < 150,
+    },
 )
 def belt_pull_multiple(
     pull: Annotated[float, PULL],
@@ -131,7 +134,7 @@ def belt_factor_of_ratio(
 
 @method(r"F = \max(F_1, F_2)", None)
 def greater_pull(
-    one: Annotated[float, Is("pull by the slip limit, at rest", "F_1", "N", 0, 5_000_000)],
+    one: Annotated[float, Is("pull by the slip limit", "F_1", "N", 0, 5_000_000)],
     other: Annotated[float, Is("pull by the factor of the belt", "F_2", "N", 0, 5_000_000)],
 ) -> Annotated[float, Is("pull on the shaft", "F", "N")]:
     """The greater of two estimates of a belt's pull"""

@@ -147,3 +147,27 @@ def bolt_breaking_load(
 ) -> Breaking:
     """Breaking load of a bolt, and the shear strength of its thread"""
     return Breaking(tensile * area, 0.62 * tensile)
+
+
+@method(
+    r"F_{zul} = \begin{cases} F_{\mathrm{down}} & \varphi = 0^\circ \\ F_{\mathrm{side}} & \varphi = 90^\circ \\ F_{\mathrm{up}} & \varphi = 180^\circ \\"
+    r" \min \text{ of the two beside it} & \text{between} \end{cases}",
+    None,
+)
+def rating_toward(
+    direction: Annotated[float, Is("direction of the load, clockwise from up", r"\varphi", "deg", 0, 360)],
+    base: Annotated[float, Is("direction the base faces, clockwise from up", r"\varphi_b", "deg", 0, 360)],
+    down: Annotated[float, Is("rating toward the base", r"F_{\mathrm{down}}", "N", 0, 50_000_000)],
+    up: Annotated[float, Is("rating away from the base", r"F_{\mathrm{up}}", "N", 0, 50_000_000)],
+    side: Annotated[float, Is("rating to the side", r"F_{\mathrm{side}}", "N", 0, 50_000_000)],
+) -> Annotated[float, Is("load the housing may carry this way", r"F_{zul}", "N")]:
+    """Load a housing may carry in a direction
+    Between two directions it is rated in, the smaller of the two."""
+    off = abs((direction - base + 180) % 360 - 180)
+    if off <= 1:
+        return down
+    if abs(off - 90) <= 1:
+        return side
+    if off >= 179:
+        return up
+    return min(side, down if off < 90 else up)

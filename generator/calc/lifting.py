@@ -4,7 +4,7 @@ from math import cos, pi, sqrt
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
-from generator.calc.shafts import STATICS, Acting
+from generator.calc.shafts import STATICS, Acting, Carried
 from generator.method import Is, Refused, method
 from generator.say import say
 from generator.value import Citation
@@ -31,6 +31,21 @@ def gravity_support_load(
     at_jack = sum(one.force * (one.at - other) + one.couple for one in weights) / (jack - other)
     left = sum(one.force for one in weights) - at_jack
     return Lifted(at_jack, left, "stands" if left >= -1e-9 and at_jack >= -1e-9 else "tips: hold the other end down first")
+
+
+class Held(NamedTuple):
+    jack: Annotated[float, Is("load on the jack", "R_j", "N")]
+    verdict: Literal["stands", "tips: hold the other end down first"]
+
+
+@method(r"R_j = -R_1, \quad \text{stands where no other support is pulled upward}", STATICS)
+def stands_many(carried: tuple[Carried, ...]) -> Held:
+    """What the jack carries on more than two supports, and whether the shaft stays on the others
+    The first row is the jack. Forces count upward, so that a weight that rests is negative."""
+    if not carried:
+        raise Refused(say("no support is given"))
+    lifted = any(one.force > 1e-6 for one in carried[1:])
+    return Held(-carried[0].force, "tips: hold the other end down first" if lifted else "stands")
 
 
 @method(r"F \ge s\,R_j", None)
@@ -112,3 +127,23 @@ def fatigue_safety(
     if share == 0:
         raise Refused(say("nothing bends or twists the shaft here"))
     return 1 / share
+
+
+@method(r"n_y = \frac{R_e}{\sigma'}", Citation(SHIGLEY, "", "chapter 5, distortion energy", "from memory"))
+def yield_safety(
+    stress: Annotated[float, Is("bending and torsion together", r"\sigma'", "MPa", 1e-9, 5000)],
+    strength: Annotated[float, Is("yield strength", "R_e", "MPa", 50, 2500)],
+) -> Annotated[float, Is("safety against yielding", "n_y", "")]:
+    """Safety of a shaft against yielding"""
+    return strength / stress
+
+
+class Twist(NamedTuple):
+    torque: Annotated[float, Is("torque of one drive", "T_i", "N.m", 0, 10_000_000)]
+
+
+@method(r"T = \max T_i", STATICS)
+def greatest_torque(torques: tuple[Twist, ...]) -> Annotated[float, Is("torque in the shaft", "T", "N.m")]:
+    """Greatest torque that any drive brings into a shaft
+    Taken for the whole shaft. Nothing, where no drive is typed."""
+    return max((one.torque for one in torques), default=0.0)

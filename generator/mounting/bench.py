@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from generator.mounting.documents import maker_figure
 from generator.mounting.practice import practice
 from generator.plant.plant import Machine, Plant, Position, Shaft
 from generator.value import Entered, Value
 
+if TYPE_CHECKING:
+    from generator.mounting.reactions import ShaftLoads
+
 
 @dataclass(frozen=True)
 class Bench:
-    """One position on the bench. `order` is "first" or "second" on its shaft; `locking` the word of its way of locking."""
+    """One position on the bench. `order` is "first" or "second" on its shaft; `locking` the word of its way of locking.
+
+    `loads`: what its shaft carries, worked out; None where only reactions are stated, or nothing.
+    """
 
     plant: Plant
     machine: Machine
@@ -21,6 +27,7 @@ class Bench:
     position: Position
     locking: str
     order: str
+    loads: ShaftLoads | None = None
 
     def practice(self, key: str) -> Value:
         """A setting of common practice."""

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from generator.calc.bolts import least_clamp, thread_stress_area, tightening_scatter
 from generator.calc.feet import bolt_breaking_load, foot_lift_off, foot_slip, load_on_base, tapped_hole, thread_engagement
 from generator.housings import style_of
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.bolts import bolt_strength_class, clamp_of_torque
-from generator.mounting.loads import stated_reaction
+from generator.mounting.loads import LoadHere, load_here, no_load
 from generator.mounting.sheet import Line
 from generator.say import say
 from generator.tables.bolts import shear_strength, strip_factor
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 
 def foot_lines(bench: Bench, bolt: Bolt, torque: Known, polymer: bool) -> Iterator[Line]:
-    """Clamp left, and what the foot may carry under the stated reaction."""
+    """Clamp left, and what the foot may carry under the load that comes here."""
     if polymer:
         creeping = Withheld(say("a polymer foot creeps: its clamp is not counted on against slipping"))
         yield Line("bolt_clamp_least", "bolts", say("Least clamp left in a bolt"), creeping)
@@ -56,27 +56,16 @@ def _held(bench: Bench, bolt: Bolt, clamp: Known) -> Iterator[Line]:
     joint = style_of(housing.typed.style).joint
     if joint not in ("base", "face"):
         return
-    reaction = stated_reaction(bench)
-    if reaction is None:
-        held = Withheld(
-            say("no reaction is stated for this position"),
-            (
-                Need(
-                    "entry",
-                    bench.position.place.file,
-                    f"loads: {{reaction at {bench.position.letter}: {{kind: stated reaction, at: {bench.position.letter}, ...}}}}",
-                ),
-            ),
-        )
-        yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), held)
+    load = load_here(bench)
+    if load is None:
+        yield Line("slip_allowed", "bolts", say("Side load the foot may carry"), no_load(bench))
         return
-    shock = str(reaction.shock) == "yes"
-    safety = bench.practice("slip_safety_shock" if shock else "slip_safety")
+    safety = bench.practice("slip_safety_shock" if load.shock else "slip_safety")
     bare = str(bench.position.typed.stands_on) == "bare clean metal"
     friction = bench.practice("bare_foot_friction" if bare else "foot_friction")
     if joint == "face":
         none = Value(0.0, "N", LookedUp(None, say("the load lies across the bolts of a flange")))
-        yield Line("slip_load", "bolts", say("Load across the bolts"), reaction.force)
+        yield Line("slip_load", "bolts", say("Load across the bolts"), load.force)
         yield Line(
             "slip_allowed",
             "bolts",
@@ -84,13 +73,13 @@ def _held(bench: Bench, bolt: Bolt, clamp: Known) -> Iterator[Line]:
             foot_slip.of(bolts=bolt.count, clamp=clamp, down=none, friction=friction, safety=safety),
         )
         return
-    yield from _on_a_base(bench, bolt, clamp, reaction, friction, safety)
+    yield from _on_a_base(bench, bolt, clamp, load, friction, safety)
 
 
-def _on_a_base(bench: Bench, bolt: Bolt, clamp: Known, reaction: Any, friction: Value, safety: Value) -> Iterator[Line]:
+def _on_a_base(bench: Bench, bolt: Bolt, clamp: Known, load: LoadHere, friction: Value, safety: Value) -> Iterator[Line]:
     housing = bench.position.housing
     assert housing
-    sides = load_on_base.of(force=reaction.force, direction=reaction.toward)
+    sides = load_on_base.of(force=load.force, direction=load.toward)
     yield Line("slip_load", "bolts", say("Side load on the foot"), sides.side)
     yield Line(
         "slip_allowed",

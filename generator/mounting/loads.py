@@ -1,13 +1,43 @@
-"""What acts on a position as far as it is stated: the reaction on the housing, and what pushes along the shaft."""
+"""What comes to a position: across the shaft and along it, computed from what acts on the shaft, else as stated."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Any
 
+from generator.calc.shafts import load_along
 from generator.mounting.axial import physically_fixed
 from generator.mounting.bench import Bench
 from generator.say import say
-from generator.value import Known, LookedUp, Need, Value, Withheld
+from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
+
+NOTHING_ALONG = LookedUp(None, say("a free unit holds nothing along the shaft"))
+
+
+@dataclass(frozen=True)
+class LoadHere:
+    """The load across at a position, in the state it carries most; `computed` is False where only a stated reaction is known."""
+
+    force: Known
+    toward: Known
+    steady: Known
+    state: str
+    shock: bool
+    computed: bool
+    turning: Known | None = None
+    fits: Known | None = None
+
+
+@dataclass(frozen=True)
+class Duty:
+    """One state at a position: its share of the time, speed, load across and along."""
+
+    name: str
+    share: Value
+    speed: Value
+    across: Known
+    along: Known
 
 
 def stated_reaction(bench: Bench) -> Any | None:
@@ -18,21 +48,83 @@ def stated_reaction(bench: Bench) -> Any | None:
     return None
 
 
-def axial_load(bench: Bench) -> Known:
-    """The load along the shaft this position must hold: of its stated reaction, else the one thrust, where it holds the shaft endwise.
+def load_here(bench: Bench) -> LoadHere | None:
+    """The load across at this position, None where nothing is known of it."""
+    stated = stated_reaction(bench)
+    shock = stated is not None and str(stated.shock) == "yes"
+    if bench.loads is not None:
+        state = bench.loads.worst(bench.position.letter)
+        here = state.at[bench.position.letter]
+        if isinstance(here.load, Value) or stated is None:
+            return LoadHere(here.load, here.direction, here.steady, state.name, shock, True, here.turning, here.fits)
+    if stated is None:
+        return None
+    return LoadHere(stated.force, stated.toward, stated.force, "", shock, False)
 
-    Where more acts than one thrust, or the shaft stands and its weight hangs on it, only a stated reaction says what comes here.
-    """
-    reaction = stated_reaction(bench)
-    if reaction is not None and reaction.along is not None:
-        return reaction.along  # type: ignore[no-any-return]
+
+def holder_letter(bench: Bench) -> str:
+    """The letter of the one unit that holds the shaft endwise, "" where none or several do."""
+    return bench.loads.holder if bench.loads is not None else ""
+
+
+def no_load(bench: Bench) -> Withheld:
+    """Withheld, because nothing is known of the load here."""
+    letter = bench.position.letter
+    entry = f"loads: {{reaction at {letter}: {{kind: stated reaction, at: {letter}, force: 4 kN, toward: 6 o'clock}}}}"
+    return Withheld(say("no load on this shaft is typed"), (Need("entry", bench.position.place.file, entry),))
+
+
+def duties(bench: Bench) -> Iterator[Duty]:
+    """The states this position sees, one where only a reaction is stated, none where nothing is."""
+    if bench.loads is not None and isinstance(bench.loads.states[0].at[bench.position.letter].load, Value):
+        for state in bench.loads.states:
+            here = state.at[bench.position.letter]
+            yield Duty(state.name, state.share, state.speed, here.load, _along(bench, state.along))
+        return
+    stated = stated_reaction(bench)
+    if stated is not None:
+        whole = Value(100.0, "%", LookedUp(None, say("one state, all the time")))
+        yield Duty("", whole, bench.shaft.typed.speed, stated.force, axial_load(bench))
+
+
+def axial_load(bench: Bench) -> Known:
+    """The load along the shaft this position must hold: the sum of what pushes, where it alone holds the shaft; else as stated."""
+    stated = stated_reaction(bench)
+    if bench.loads is not None and (bench.loads.holder or stated is None or stated.along is None):
+        most = max((state.along for state in bench.loads.states), key=lambda one: one.content if isinstance(one, Value) else 0.0)
+        return _along(bench, most)
+    if stated is not None and stated.along is not None:
+        return stated.along  # type: ignore[no-any-return]
     if not physically_fixed(bench.position):
-        return Value(0.0, "N", LookedUp(None, say("a free unit holds nothing along the shaft")))
-    thrusts = [load.force for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "thrust"]
-    if str(bench.shaft.typed.lies) == "horizontal" and len(thrusts) == 1:
-        return thrusts[0]  # type: ignore[no-any-return]
-    why = say("no load along the shaft is stated") if not thrusts else say("more than one thrust acts along the shaft")
-    if str(bench.shaft.typed.lies) != "horizontal":
-        why = say("the shaft does not lie level: its weight acts along it")
-    example = "loads: {a: {kind: stated reaction, at: A, force: 4 kN, toward: 6 o'clock, along: 0.4 kN}}"
-    return Withheld(why, (Need("entry", bench.position.place.file, example),))
+        return Value(0.0, "N", NOTHING_ALONG)
+    return _only_thrust(bench)
+
+
+def _along(bench: Bench, along: Known) -> Known:
+    """What of the push along the shaft comes to this position."""
+    if not physically_fixed(bench.position):
+        return Value(0.0, "N", NOTHING_ALONG)
+    if bench.loads is not None and not bench.loads.holder and not (isinstance(along, Value) and along.content == 0):
+        return _not_divided(bench)
+    return along
+
+
+def _not_divided(bench: Bench) -> Withheld:
+    entry = f"loads: {{reaction: {{kind: stated reaction, at: {bench.position.letter}, ..., along: 0.4 kN}}}}"
+    why = say("more than one unit holds the shaft endwise, or none: how the push divides is not known")
+    return Withheld(why, (Need("entry", bench.position.place.file, entry),))
+
+
+def _only_thrust(bench: Bench) -> Known:
+    """Of a shaft of which no load across is typed: the thrusts that are."""
+    rows = [Results(force=Value(0.0, "N", NOTHING_ALONG), either=load.force) for load in _thrusts(bench)]
+    if str(bench.shaft.typed.lies) == "horizontal" and rows:
+        found: Known = load_along.of(pushes=Rows(tuple(rows)))
+        return found
+    why = say("no load along the shaft is stated") if not rows else say("the shaft does not lie level: its weight acts along it")
+    entry = f"loads: {{a: {{kind: stated reaction, at: {bench.position.letter}, force: 4 kN, toward: 6 o'clock, along: 0.4 kN}}}}"
+    return Withheld(why, (Need("entry", bench.position.place.file, entry),))
+
+
+def _thrusts(bench: Bench) -> list[Any]:
+    return [load for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "thrust"]

@@ -8,16 +8,18 @@ from generator.mounting.bench import Bench
 from generator.mounting.bolts import bolt_lines
 from generator.mounting.frame import frame_lines
 from generator.mounting.grease import grease_lines
+from generator.mounting.load import load_lines
+from generator.mounting.reactions import ShaftLoads
 from generator.mounting.seat import seat_lines
 from generator.mounting.sheet import GROUPS, Line, Sheet
 from generator.plant.plant import Machine, Plant, Position, Shaft
 
 
-def position_sheet(plant: Plant, machine: Machine, shaft: Shaft, position: Position) -> Sheet:
+def position_sheet(plant: Plant, machine: Machine, shaft: Shaft, position: Position, loads: ShaftLoads | None) -> Sheet:
     """Everything the standard says of one position."""
     locking = locking_of(position)
     order = order_on_shaft(shaft, position)
-    bench = Bench(plant, machine, shaft, position, locking.WORD if locking else "", order)
+    bench = Bench(plant, machine, shaft, position, locking.WORD if locking else "", order, loads)
     lines = _by_key(_lines(bench, locking))
     lines.update(_by_key(bolt_lines(bench, lines)))
     ordered = sorted(lines.values(), key=lambda line: GROUPS.index(line.group))
@@ -40,6 +42,7 @@ def _lines(bench: Bench, locking: "object | None") -> Iterator[Line]:
         yield from locking.lines(bench)  # type: ignore[attr-defined]
     yield from grease_lines(bench)
     yield from position_axial_lines(bench)
+    yield from load_lines(bench)
 
 
 def _by_key(lines: Iterable[Line]) -> dict[str, Line]:

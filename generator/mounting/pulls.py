@@ -55,6 +55,11 @@ def _with_service(force: Known, service: Value | None) -> Known:
     return service_factor.of(force=force, factor=service)  # type: ignore[no-any-return]
 
 
+def _typed_service(force: Known, service: Value | None) -> Known:
+    """The force, which has its service factor already, marked where none was typed."""
+    return force.remark(say("no service factor is typed")) if service is None and isinstance(force, Value) else force
+
+
 def _belt(of: Drive) -> Iterator[Pull]:
     torque = drive_torque.of(power=of.load.power, speed=of.speed)
     pull = _with_service(effective_pull.of(torque=torque, diameter=of.load.pulley), of.load.service)
@@ -76,7 +81,7 @@ def _belt(of: Drive) -> Iterator[Pull]:
     by_factor = belt_pull_multiple.of(pull=pull, factor=factor, wrap=wraps.small)
     yield Pull(
         of.name,
-        {"across": greater_pull.of(one=by_slip.at_rest, other=by_factor), "toward": of.load.toward, "torque": torque},
+        {"across": greater_pull.of(one=by_slip.running, other=by_factor), "toward": of.load.toward, "torque": torque},
     )
 
 
@@ -87,11 +92,12 @@ def _conveyor(of: Drive) -> Iterator[Pull]:
         wrap=of.load.wrap,
         friction=pulley_friction(worded(of.load.runs_in), worded(of.load.face)),
         least_slack=of.load.least_slack,
+        service=of.load.service,
     )
     torque = drive_torque.of(power=of.load.power, speed=of.speed)
     yield Pull(
         say("{name}, tight strand", name=of.name),
-        {"across": _with_service(found.tight, of.load.service), "toward": of.load.tight, "torque": torque},
+        {"across": _typed_service(found.tight, of.load.service), "toward": of.load.tight, "torque": torque},
     )
     yield Pull(say("{name}, slack strand", name=of.name), {"across": found.slack, "toward": of.load.slack})
 
@@ -138,6 +144,8 @@ def _gear_gaps(of: Drive) -> str:
         return say("whether the gear drives its mate or is driven is not typed")
     if of.shaft.typed.turns is None:
         return say("which way the shaft turns is not typed")
+    if str(of.shaft.typed.turns) == "both ways":
+        return say("the shaft turns both ways: the force around is judged for each way, as a shaft of its own")
     return say("the hand of the helix is not typed") if of.load.helix is not None and of.load.hand is None else ""
 
 

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from generator.plant.plant import Machine, Plant, Position, Shaft
 from generator.value import Band, Known, Value
 
+if TYPE_CHECKING:
+    from generator.mounting.reactions import ShaftLoads
+
 # groups of lines, in the order of the work
-GROUPS = ("seat", "housing", "parts", "lock", "bolts", "grease", "axial", "readings")
+GROUPS = ("seat", "housing", "parts", "lock", "clearance", "bolts", "grease", "axial", "load", "life", "watch", "readings")
 
 
 @dataclass(frozen=True)
@@ -70,6 +74,7 @@ class ShaftSheet:
     shaft: Shaft
     sheets: tuple[Sheet, ...]
     lines: Mapping[str, Line]
+    loads: ShaftLoads | None = None
 
     @property
     def id(self) -> str:

@@ -2,8 +2,10 @@
 
 from generator.findings import findings
 from generator.mounting.axial import shaft_lines
+from generator.mounting.bent_shaft import bent_shaft_lines
 from generator.mounting.lubrication import lubrication_plan
 from generator.mounting.position import position_sheet
+from generator.mounting.reactions import shaft_loads
 from generator.mounting.sheet import MachineSheets, MountingStandard, ShaftSheet
 from generator.plant.plant import Machine, Plant, Shaft
 
@@ -21,9 +23,10 @@ def machine_sheets(plant: Plant, machine: Machine) -> MachineSheets:
 
 
 def _shaft_sheet(plant: Plant, machine: Machine, shaft: Shaft) -> ShaftSheet:
-    sheets = tuple(position_sheet(plant, machine, shaft, position) for position in shaft.positions)
-    lines = {line.key: line for line in shaft_lines(shaft)}
-    return ShaftSheet(shaft, sheets, lines)
+    loads = shaft_loads(plant, shaft)
+    sheets = tuple(position_sheet(plant, machine, shaft, position, loads) for position in shaft.positions)
+    lines = {line.key: line for line in (*shaft_lines(shaft), *bent_shaft_lines(plant, shaft, loads))}
+    return ShaftSheet(shaft, sheets, lines, loads)
 
 
 __all__ = ["machine_sheets", "mounting_standard"]

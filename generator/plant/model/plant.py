@@ -69,6 +69,7 @@ class Practice(Part):
         "inner ring hotter than outer, running, where it is not known", "10 K"
     )
     jack_margin: Factor | None = may("rating of a jack or sling over its load", "1.25")
+    jack_lift: Length | None = may("how far a shaft is lifted to take a bearing off", "0.2 mm")
     height_error: Length | None = may("error of height a support may have", "0.1 mm")
     height_change: Share | None = may("change of a support's load by it that asks for careful alignment", "20 %")
     reaction_difference: Share | None = may("how far a stated reaction may lie off the computed one", "20 %")

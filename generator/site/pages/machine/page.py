@@ -21,7 +21,8 @@ from generator.value import Value, Withheld
 
 GROUP_NAMES = {
     "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",
-    "grease": "Grease", "axial": "Along the shaft", "readings": "Readings",
+    "clearance": "Clearance", "grease": "Grease", "axial": "Along the shaft", "load": "Load", "life": "Life", "watch": "Watch",
+    "readings": "Readings",
 }  # fmt: skip
 
 

@@ -1,0 +1,109 @@
+"""What a jack or sling must carry while a position is worked on: weights alone, every drive isolated and slack."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.calc.bending import section_weights
+from generator.calc.lifting import gravity_support_load, lifting_gear, stands_many
+from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
+from generator.mounting.bench import Bench
+from generator.mounting.loads import holder_letter
+from generator.mounting.sheet import Line
+from generator.plant.plant import Position
+from generator.say import say
+from generator.show import text
+from generator.value import Known, LookedUp, Results, Rows, Value, Withheld
+
+NOTE = say("Drive isolated, belts and chains slack, counterweights and backstop secured.")
+AT_BEARING = say("the jack taken to stand at the bearing: stand it as near as can be")
+
+
+def jack_lines(bench: Bench) -> Iterator[Line]:
+    """The lines on the jack: its load, its least rating, whether the shaft tips."""
+    if bench.loads is None:
+        return
+    if str(bench.shaft.typed.lies) == "vertical":
+        yield from _hanging(bench)
+        return
+    place = bench.position.typed.jack or _at_bearing(bench.position)
+    others = [position for position in bench.shaft.positions if position is not bench.position]
+    if len(others) == 1:
+        found = gravity_support_load.of(jack=place, other=others[0].typed.at, weights=_weights(bench))
+        load, verdict = found.jack, found.verdict
+        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, note=NOTE)
+    else:
+        load, raised, verdict = _many(bench, place, others)
+        beside = ((say("lifted by {lift}", lift=text(bench.practice("jack_lift"))), raised),) if isinstance(raised, Value) else ()
+        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=NOTE)
+    yield Line("jack_verdict", "load", say("On the jack the shaft"), verdict)
+    yield Line(
+        "jack_rating", "load", say("Least rating of jack or sling"), lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
+    )
+
+
+def _at_bearing(position: Position) -> Value:
+    assert position.typed.at is not None
+    return position.typed.at.remark(AT_BEARING)
+
+
+def _weights(bench: Bench) -> Rows | Withheld:
+    """All that weighs, downward: the shaft in its lengths, what sits on it, and bearing and housing where they hang on it."""
+    assert bench.loads
+    lengths = section_weights.of(sections=bench.loads.steel.sections, density=bench.loads.steel.density)
+    if isinstance(lengths, Withheld):
+        return lengths
+    rows = [Results(at=row.at, force=row.force) for row in lengths]
+    rows += [Results(at=act.at, force=act.across) for act in bench.loads.acts if act.nature == "weight" and act.across is not None]
+    rows += [Results(at=bench.position.typed.at, force=weight_of_mass.of(mass=mass)) for mass in _hung(bench)]
+    return Rows(tuple(rows))
+
+
+def _hung(bench: Bench) -> Iterator[Value]:
+    """Masses of bearing, sleeve and housing that hang on the shaft while it is open."""
+    for part in (bench.position.bearing, bench.position.sleeve, bench.position.housing):
+        mass = part.typed.mass if part is not None else None
+        if mass is not None:
+            yield mass
+
+
+def _many(bench: Bench, place: Value, others: list[Position]) -> tuple[Known, Known, Known]:
+    """On more than two supports: the shaft's own stiffness shares the weight; lifting it costs more."""
+    loads = bench.loads
+    assert loads
+    back = Value(-1.0, "", LookedUp(None, say("weights act downward")))
+    rows = [Results(at=act.at, force=weight_down(act.across)) for act in loads.acts if act.nature == "weight" and act.across is not None]
+    found = []
+    for lift in (None, bench.practice("jack_lift")):
+        jack = Results(at=place) if lift is None else Results(at=place, settlement=lift)
+        supports = Rows((jack, *(Results(at=other.typed.at) for other in others)))
+        carried = support_reactions_many.of(
+            sections=loads.steel.sections,
+            supports=supports,
+            loads=Rows(tuple(rows)),
+            modulus=loads.steel.modulus,
+            density=loads.steel.density,
+            weight_share=back,
+        )
+        found.append(stands_many.of(carried=carried))
+    return found[0].jack, found[1].jack, found[0].verdict
+
+
+def weight_down(force: Known) -> Known:
+    """A weight, counted negative: downward."""
+    return Value(-force.content, force.unit, force.reason, force.remarks) if isinstance(force, Value) else force
+
+
+def _hanging(bench: Bench) -> Iterator[Line]:
+    """An upright shaft: where it hangs on this unit, the sling carries all of it."""
+    on = bench.shaft.typed.weight_on
+    carries = str(on) == bench.position.letter if on is not None else holder_letter(bench) == bench.position.letter
+    if not carries:
+        return
+    assert bench.loads
+    rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None]
+    load = load_along.of(pushes=Rows(tuple(rows)))
+    yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=NOTE)
+    yield Line(
+        "jack_rating", "load", say("Least rating of jack or sling"), lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
+    )
