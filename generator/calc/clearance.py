@@ -89,12 +89,16 @@ def operating_clearance(
 
 
 class Heating(NamedTuple):
-    temperature: Annotated[float, Is("temperature the ring must have", "t", "degC")]
-    spare: Annotated[float, Is("room to the ceiling", r"\Delta t", "K")]
-    verdict: Literal["within the ceiling", "over the ceiling"]
+    needed: Annotated[float, Is("temperature that gives the room to slip", "t", "degC")]
+    set_to: Annotated[float, Is("temperature to heat to, never over the ceiling", "t_s", "degC")]
+    room: Annotated[float, Is("room to slip at that temperature", "g_s", "mm")]
+    verdict: Literal["within the ceiling", "at the ceiling, with less room to slip", "will not slide on below the ceiling"]
 
 
-@method(r"t = t_0 + \frac{I + g}{\alpha\,d} \cdot 10^{6}", Citation("linear thermal expansion", "", "", "derived"))
+@method(
+    r"t = t_0 + \frac{I + g}{\alpha\,d} \cdot 10^{6}, \quad t_s = \min(t, t_{\max}), \quad g_s = \alpha\,d\,(t_s - t_0) \cdot 10^{-6} - I",
+    Citation("linear thermal expansion", "", "", "derived"),
+)
 def mounting_temperature(
     interference: Annotated[float, Is("greatest interference", "I", "mm", 0, 2)],
     slip: Annotated[float, Is("room to slip on", "g", "mm", 0, 1)],
@@ -104,6 +108,12 @@ def mounting_temperature(
     ceiling: Annotated[float, Is("ceiling when heated", r"t_{\max}", "degC", 0, 200)],
 ) -> Heating:
     """Temperature at which a ring slides on its seat
-    Over the ceiling: less room to slip, a colder shaft, or another way the engineer agrees. Never hotter."""
-    temperature = shaft + (interference + slip) / (expansion * 1e-6 * bore)
-    return Heating(temperature, ceiling - temperature, "within the ceiling" if temperature <= ceiling + 1e-9 else "over the ceiling")
+    Where the ceiling is below it: less room to slip, a colder shaft, or another way the engineer agrees. Never hotter."""
+    growth = expansion * 1e-6 * bore
+    needed = shaft + (interference + slip) / growth
+    set_to = min(needed, ceiling)
+    room = growth * (set_to - shaft) - interference
+    if needed <= ceiling + 1e-9:
+        return Heating(needed, set_to, room, "within the ceiling")
+    enough = room >= slip / 3 - 1e-12
+    return Heating(needed, set_to, room, "at the ceiling, with less room to slip" if enough else "will not slide on below the ceiling")

@@ -151,6 +151,15 @@ def seat_holding(
     return Grip(force, force * diameter / 2000)
 
 
+@method(r"F_{zul} = \frac{F}{s}", None)
+def safe_hold(
+    force: Annotated[float, Is("axial force at which it slips", "F", "N", 0, 50_000_000)],
+    safety: Annotated[float, Is("safety", "s", "", 1, 10)],
+) -> Annotated[float, Is("load it may carry", r"F_{zul}", "N")]:
+    """Load a joint may carry along the shaft"""
+    return force / safety
+
+
 @method("", STATICS, why_no_outside_check="a rule of directions; it follows from which way a dragged ring turns a thread")
 def nut_drag(
     turns: Literal["clockwise", "anticlockwise"],

@@ -202,6 +202,14 @@ def lock_nut_torque(
     return force * (pitch / (2 * pi) + middle / 2 * thread_friction / cos(rad(30)) + face_friction * face / 2) / 1000
 
 
+@method(r"D_m = 1.15\,D", None, beware={"face of the nut estimated from its thread": lambda **_: True})
+def nut_face(
+    thread: Annotated[float, Is("diameter of the thread", "D", "mm", 5, 1000)],
+) -> Annotated[float, Is("mean diameter of the nut's face", "D_m", "mm")]:
+    """Mean diameter of a lock nut's face where it is not on file"""
+    return 1.15 * thread
+
+
 def _in_order(*sizes: float) -> None:
     if any(b <= a for a, b in zip(sizes[:-1], sizes[1:], strict=True)):
         raise Refused(say("hole, shaft, bore and raceway must grow in this order"))

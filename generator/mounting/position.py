@@ -6,10 +6,12 @@ from generator.locking import locking_of
 from generator.mounting.axial import position_axial_lines
 from generator.mounting.bench import Bench
 from generator.mounting.bolts import bolt_lines
+from generator.mounting.drive_up import drive_up_lines
 from generator.mounting.frame import frame_lines
 from generator.mounting.grease import grease_lines
 from generator.mounting.load import load_lines
 from generator.mounting.reactions import ShaftLoads
+from generator.mounting.running_clearance import running_clearance_lines
 from generator.mounting.seat import seat_lines
 from generator.mounting.sheet import GROUPS, Line, Sheet
 from generator.plant.plant import Machine, Plant, Position, Shaft
@@ -21,7 +23,8 @@ def position_sheet(plant: Plant, machine: Machine, shaft: Shaft, position: Posit
     order = order_on_shaft(shaft, position)
     bench = Bench(plant, machine, shaft, position, locking.WORD if locking else "", order, loads)
     lines = _by_key(_lines(bench, locking))
-    lines.update(_by_key(bolt_lines(bench, lines)))
+    for more in (bolt_lines, drive_up_lines, running_clearance_lines):
+        lines.update(_by_key(more(bench, lines)))
     ordered = sorted(lines.values(), key=lambda line: GROUPS.index(line.group))
     return Sheet(position, locking.NAME if locking else "", order, {line.key: line for line in ordered})
 
