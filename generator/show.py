@@ -13,6 +13,8 @@ from generator.say import say
 from generator.units import convert, measures
 from generator.value import Band, Computed, Entered, Instructed, Known, Value, Withheld
 
+# a computed life longer than this says only that something else will end the bearing
+MOST_HOURS = 1_000_000
 SPACE = "\u00a0"
 MINUS = "\u2212"
 
@@ -70,6 +72,8 @@ def text(value: Value, unit: str | None = None) -> str:
         return value.content
     wanted = value.unit if unit is None else unit
     number = convert(value.content, value.unit, wanted)
+    if wanted == "hour" and number > MOST_HOURS:
+        return say("over {most}", most=with_unit(f"{MOST_HOURS}", wanted))
     return with_unit(figure(number, wanted, _typed_digits(value, wanted)), wanted)
 
 

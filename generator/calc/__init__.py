@@ -7,6 +7,7 @@ from generator.calc import (
     bending,
     bolts,
     clearance,
+    condition,
     conveying,
     drives,
     equivalent,
@@ -17,6 +18,7 @@ from generator.calc import (
     life,
     lifting,
     nuts,
+    oils,
     schedule,
     screws,
     shafts,
@@ -43,6 +45,8 @@ SUBJECTS: tuple[ModuleType, ...] = (
     clearance,
     drives,
     conveying,
+    condition,
+    oils,
 )
 
 METHODS: dict[str, Method] = {m.name: m for subject in SUBJECTS for m in vars(subject).values() if isinstance(m, Method)}

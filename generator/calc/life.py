@@ -133,7 +133,15 @@ def life_modification_factor(
     return float(min(50.0, 0.1 * left ** (-9.3 if kind == "ball" else -9.185)))
 
 
-@method(r"L_{nmh} = a_1\,a_{ISO}\,L_{10h}", Citation("ISO 281", "2007", "9.1", "from memory"))
+@method(
+    r"L_{nmh} = a_1\,a_{ISO}\,L_{10h}",
+    Citation("ISO 281", "2007", "9.1", "from memory"),
+    beware={
+        "so long that fatigue is not what will end this bearing: grease, dirt and handling are": (
+            lambda hours, modification, reliability, **_: hours * modification * reliability > 200_000
+        )
+    },
+)
 def modified_life(
     hours: Annotated[float, Is("rating life", "L_{10h}", "hour", 0, 1e15)],
     modification: Annotated[float, Is("life modification factor", "a_{ISO}", "", 0, 50)],
@@ -160,3 +168,70 @@ def system_life(
     if not lives:
         raise Refused(say("no life is known"))
     return float(sum(one.hours**-exponent for one in lives) ** (-1 / exponent))
+
+
+LEVELS = ("high", "normal", "slight to typical", "severe", "very severe")
+_DUST = {"none": 0, "light": 1, "light and abrasive": 2, "heavy": 2, "heavy and abrasive": 3}
+_WATER = {"none": 0, "humid": 1, "condensation": 2, "splashed": 3}
+_SEAL = {"lip": -1, "labyrinth": -1, "shield": 0, "felt strip": 0, "open": 1}
+
+
+@method(
+    "",
+    None,
+    why_no_outside_check="ISO 281 describes its levels in words; how place and seal bring one to a level is common practice",
+)
+def contamination_level(
+    mounting: Literal["high", "normal", "slight to typical", "severe", "very severe"],
+    dust: Literal["none", "light", "light and abrasive", "heavy", "heavy and abrasive"],
+    water: Literal["none", "humid", "condensation", "splashed"],
+    seal: Literal["lip", "labyrinth", "shield", "felt strip", "open"],
+) -> Literal["high", "normal", "slight to typical", "severe", "very severe"]:
+    """Level of cleanliness inside a bearing, from how it is mounted, where it stands and how it is sealed
+    The worse of the mounting and the place. A lip or a labyrinth keeps one step of the place out, an open bearing lets one more in."""
+    place = max(_DUST[dust], _WATER[water])
+    inside = max(0, place + _SEAL[seal]) if place else 0
+    return LEVELS[min(4, max(LEVELS.index(mounting), inside))]  # type: ignore[return-value]
+
+
+class Choice(NamedTuple):
+    choice: Literal["cleaner", "cooler", "thicker oil"]
+    hours: Annotated[float, Is("life with it", "L", "hour", 0, 1e15)]
+
+
+@method("", Citation("ISO 281", "2007", "9.1, the lives held against each other", "derived"))
+def what_limits(
+    hours: Annotated[float, Is("life as it is", "L", "hour", 0, 1e15)], choices: tuple[Choice, ...]
+) -> Literal["cleanliness", "heat", "the oil", "load and size alone"]:
+    """What limits the life: the one step that would lengthen it most
+    Where no step gives a tenth more, only less load or a larger bearing would."""
+    best = max(choices, key=lambda one: one.hours, default=None)
+    if best is None or best.hours < 1.1 * hours:
+        return "load and size alone"
+    return {"cleaner": "cleanliness", "cooler": "heat", "thicker oil": "the oil"}[best.choice]  # type: ignore[return-value]
+
+
+@method(r"L / L_0", Citation("ISO 281", "2007", "9.1, the lives held against each other", "derived"))
+def times_the_life(
+    hours: Annotated[float, Is("life with the step", "L", "hour", 0, 1e15)],
+    before: Annotated[float, Is("life as it is", "L_0", "hour", 1e-9, 1e15)],
+) -> Annotated[float, Is("times the life", "L / L_0", "")]:
+    """How much longer a bearing lasts with a step"""
+    return hours / before
+
+
+@method("", None)
+def life_verdict(
+    hours: Annotated[float, Is("life", "L", "hour", 0, 1e15)], wanted: Annotated[float, Is("life wanted", "L_w", "hour", 0, 1e7)]
+) -> Literal["long enough", "too short"]:
+    """Whether a bearing lasts as long as is asked of it"""
+    return "long enough" if hours >= wanted else "too short"
+
+
+@method(r"t' = t - \Delta t", None)
+def cooler_by(
+    temperature: Annotated[float, Is("temperature at the bearing", "t", "degC", -60, 300)],
+    less: Annotated[float, Is("cooler by", r"\Delta t", "K", 0, 100)],
+) -> Annotated[float, Is("temperature then", "t'", "degC")]:
+    """The temperature of a bearing that is kept cooler"""
+    return temperature - less

@@ -9,11 +9,13 @@ from generator.mounting.bolts import bolt_lines
 from generator.mounting.drive_up import drive_up_lines
 from generator.mounting.frame import frame_lines
 from generator.mounting.grease import grease_lines
+from generator.mounting.life import life_lines
 from generator.mounting.load import load_lines
 from generator.mounting.reactions import ShaftLoads
 from generator.mounting.running_clearance import running_clearance_lines
 from generator.mounting.seat import seat_lines
 from generator.mounting.sheet import GROUPS, Line, Sheet
+from generator.mounting.watch import watch_lines
 from generator.plant.plant import Machine, Plant, Position, Shaft
 
 
@@ -46,6 +48,8 @@ def _lines(bench: Bench, locking: "object | None") -> Iterator[Line]:
     yield from grease_lines(bench)
     yield from position_axial_lines(bench)
     yield from load_lines(bench)
+    yield from life_lines(bench)
+    yield from watch_lines(bench)
 
 
 def _by_key(lines: Iterable[Line]) -> dict[str, Line]:

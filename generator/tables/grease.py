@@ -62,6 +62,15 @@ def viscosity_grade(grade: Value) -> Value | Withheld:
     return found("iso-vg", float(row["nu40_mid"]), "mm2/s", grade=f"VG {name}") if row else not_in("iso-vg", f"VG {name}")
 
 
+def next_grade(viscosity: Value) -> Value | None:
+    """The ISO VG grade next above a viscosity at 40 °C, None beyond the last."""
+    nu = convert(viscosity.content, viscosity.unit, "mm2/s")
+    for row in table("iso-vg").rows:
+        if float(row["nu40_min"]) > nu:
+            return found("iso-vg", float(row["grade"]), "VG", grade=f"VG {row['grade']}")
+    return None
+
+
 def consistency(penetration: Value) -> Value | Withheld:
     """NLGI grade of a worked penetration in tenths of a millimetre; "between grades" in a gap."""
     tenths = float(penetration.content)

@@ -80,6 +80,7 @@ class Practice(Part):
     endurance_reliability: Factor | None = may("factor for 99 % reliability of the endurance limit", "0.814")
     fatigue_safety: Factor | None = may("safety of a shaft against fatigue", "1.5")
     yield_safety: Factor | None = may("safety of a shaft against yielding", "2")
+    cooler_step: Annotated[Value, Quantity("K", low=0, high=100)] | None = may("how much cooler is worth asking about", "10 K")
     ball_least_load: Share | None = may("least load of a ball bearing over its rating", "1 %")
     roller_least_load: Share | None = may("least load of a roller bearing over its rating", "2 %")
     take_up_reserve: Share | None = may("share of a take-up's travel kept in reserve", "10 %")

@@ -1,0 +1,103 @@
+"""The watch group of a position: how warm it may become, what vibration is usual, at what frequencies a defect is heard."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from generator.calc.condition import defect_frequencies, significant_change, vibration_alarms
+from generator.calc.equivalent import pitch_circle
+from generator.mounting.bench import Bench, worded
+from generator.mounting.chains.condition import fan_vibration_limits, run_in_of_thickener, vibration_zone
+from generator.mounting.sheet import Line
+from generator.plant.plant import Reading
+from generator.say import say
+from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
+
+FREQUENCIES = {
+    "bpfo_hz": "Defect of the outer ring, times a second",
+    "bpfi_hz": "Defect of the inner ring, times a second",
+    "twice_bsf_hz": "Defect of a rolling element, times a second",
+    "ftf_hz": "The cage, times a second",
+}
+
+
+def watch_lines(bench: Bench) -> Iterator[Line]:
+    """The lines of the watch group."""
+    if bench.position.bearing is None:
+        return
+    yield from _run_in(bench)
+    yield from _vibration(bench)
+    yield from _frequencies(bench)
+
+
+def _run_in(bench: Bench) -> Iterator[Line]:
+    """How warm the housing may become while running in."""
+    grease, around = bench.position.grease, bench.position.typed.surroundings
+    if grease is None:
+        return
+    air: Known = (
+        around.air
+        if around is not None and around.air is not None
+        else Withheld(say("the air around is not typed"), (Need("entry", bench.position.place.file, "surroundings: {air: 20 degC}"),))
+    )
+    found = run_in_of_thickener.of(thickener=worded(grease.typed.thickener), ambient=air, of_sheet=grease.typed.runs.to)
+    note = say("Read the housing at 0, 15, 30, 60, 120 and 240 minutes. A rise, then a small fall, is usual.")
+    yield Line("run_in_usual", "watch", say("Usual after running in, up to"), found.usual_to, note=note)
+    yield Line("run_in_alarm", "watch", say("Look into it from"), found.alarm)
+    yield Line("run_in_stop", "watch", say("Stop the machine at"), found.stop)
+
+
+def _vibration(bench: Bench) -> Iterator[Line]:
+    """The zone of the last reading, where the machine is one that has zones; baseline, alarm and trip from readings after running in."""
+    last, typed = bench.position.latest("vibration"), bench.machine.typed.vibration
+    if typed is None:
+        return
+    if str(typed.fan) == "yes":
+        use = Value("industrial process", "", LookedUp(None, say("a fan of a process")))
+        limits = fan_vibration_limits.of(use=use, power=typed.power, support=worded(typed.support))
+        yield Line("vibration_alarm", "watch", say("Vibration: alarm at"), limits.alarm)
+        yield Line("vibration_trip", "watch", say("Vibration: stop at"), limits.shutdown)
+        return
+    reading: Known = (
+        last.value if last else Withheld(say("no vibration is on record"), (Need("reading", bench.position.id, say("vibration")),))
+    )
+    found = vibration_zone.of(
+        power=typed.power, support=worded(typed.support), speed=bench.shaft.typed.speed, reading=reading, shaft_height=typed.height
+    )
+    yield Line("vibration_zone", "watch", say("Zone of the last vibration reading"), found.zone)
+    yield from _baseline(bench, last, found)
+
+
+def _baseline(bench: Bench, last: Reading | None, zone: Results) -> Iterator[Line]:
+    readings = after_mounting(bench)
+    if len(readings) < 3 or not isinstance(zone.bc, Value):
+        return
+    rows = Rows(tuple(Results(velocity=reading.value) for reading in readings[:3]))
+    alarms = vibration_alarms.of(readings=rows, bc=zone.bc, cd=zone.cd)
+    yield Line("vibration_baseline", "watch", say("Vibration: baseline"), alarms.baseline)
+    yield Line("vibration_alarm", "watch", say("Vibration: alarm at"), alarms.alarm)
+    yield Line("vibration_trip", "watch", say("Vibration: stop at"), alarms.trip)
+    if last is not None:
+        change = significant_change.of(before=alarms.baseline, now=last.value, bc=zone.bc)
+        yield Line("vibration_change", "watch", say("Change since the baseline"), change.verdict)
+
+
+def after_mounting(bench: Bench) -> list[Reading]:
+    """Vibration read on rounds since the bearing was last worked on, oldest first."""
+    mounted = max((r.when for r in bench.position.readings if r.phase == "as-left"), default="")
+    return [r for r in bench.position.readings if r.quantity == "vibration" and r.phase == "round" and r.when > mounted]
+
+
+def _frequencies(bench: Bench) -> Iterator[Line]:
+    """Defect frequencies, where the rolling elements are on file."""
+    bearing = bench.position.bearing
+    assert bearing
+    inside = bearing.typed.elements
+    if inside is None:
+        return
+    pitch = bearing.typed.pitch_circle or pitch_circle.of(bore=bearing.typed.bore.size, outside=bearing.typed.outside)
+    found = defect_frequencies.of(
+        element=inside.size, pitch=pitch, elements=inside.count, speed=bench.shaft.typed.speed, angle=inside.angle
+    )
+    for key, name in FREQUENCIES.items():
+        yield Line(key, "watch", say(name), found[key])
