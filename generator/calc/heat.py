@@ -23,6 +23,58 @@ def thermal_growth(
     return length * (shaft_expansion * (shaft - 20) - frame_expansion * (frame - 20)) * 1e-6
 
 
+class Setting(NamedTuple):
+    away: Annotated[float, Is("room to leave on the side away from the fixed unit", "a", "mm")]
+    toward: Annotated[float, Is("room to leave on the side toward it", "b", "mm")]
+    spare: Annotated[float, Is("room then to spare at either end of its travel", "s", "mm")]
+    verdict: Literal["enough", "too little"]
+
+
+@method(
+    r"a = \frac{w + G_{\max} + G_{\min}}{2}, \quad b = w - a, \quad s = \frac{w - (G_{\max} - G_{\min})}{2},"
+    r" \quad G_{\max} = \max(0, G_h, G_c), \; G_{\min} = \min(0, G_h, G_c)",
+    Citation("linear thermal expansion; plane geometry", "", "", "derived"),
+)
+def cold_setting(
+    room: Annotated[float, Is("room the free unit has in all", "w", "mm", 0, 2000)],
+    hot: Annotated[float, Is("growth away from the fixed unit, from today to hot", "G_h", "mm", -1000, 1000)],
+    cold: Annotated[float, Is("growth away from it, from today to coldest", "G_c", "mm", -1000, 1000)] = 0.0,
+) -> Setting:
+    """Where in its travel a free unit is put today
+    So that it has the same room to spare when hottest as when coldest."""
+    most, least = max(0.0, hot, cold), min(0.0, hot, cold)
+    away = (room + most + least) / 2
+    spare = (room - (most - least)) / 2
+    return Setting(away, room - away, spare, "enough" if spare >= -1e-9 else "too little")
+
+
+@method(
+    r"\Delta L = L \left( \alpha_s (t_s - t_{s0}) - \alpha_f (t_f - t_{f0}) \right) \cdot 10^{-6}",
+    Citation("linear thermal expansion; EN 1993-1-1", "2005", "3.2.6", "from memory"),
+)
+def growth_from_today(
+    length: Annotated[float, Is("distance of the bearings", "L", "mm", 0, 100_000)],
+    shaft_now: Annotated[float, Is("temperature of the shaft today", "t_{s0}", "degC", -90, 600)],
+    frame_now: Annotated[float, Is("temperature of the frame today", "t_{f0}", "degC", -90, 600)],
+    shaft: Annotated[float, Is("temperature of the shaft then", "t_s", "degC", -90, 600)],
+    frame: Annotated[float, Is("temperature of the frame then", "t_f", "degC", -90, 600)],
+    shaft_expansion: Annotated[float, Is("expansion of the shaft", r"\alpha_s", "1e-6/K", 1, 40)] = 12.0,
+    frame_expansion: Annotated[float, Is("expansion of the frame", r"\alpha_f", "1e-6/K", 1, 40)] = 12.0,
+) -> Annotated[float, Is("growth from today", r"\Delta L", "mm")]:
+    """Growth of a shaft against its frame from the day it is set"""
+    return length * (shaft_expansion * (shaft - shaft_now) - frame_expansion * (frame - frame_now)) * 1e-6
+
+
+class Sum(NamedTuple):
+    one: Annotated[float, Is("room toward one end", "w_1", "mm", 0, 1000)]
+
+
+@method(r"w = \sum w_i", Citation("plane geometry", "", "", "derived"))
+def room_in_all(rooms: tuple[Sum, ...]) -> Annotated[float, Is("room in all", "w", "mm")]:
+    """Room of a free unit from one end of its travel to the other"""
+    return sum(one.one for one in rooms)
+
+
 class Float(NamedTuple):
     needed: Annotated[float, Is("float needed", "f", "mm")]
     spare: Annotated[float, Is("float to spare", r"\Delta f", "mm")]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from generator.findings import axial, bolts, documents, grease, housing, locks, rings, seat
+from generator.findings import axial, bolts, clearance, documents, grease, housing, loads, locks, rings, seat
 from generator.findings.finding import JOBS, LEVELS, Judged, Looks, judged
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Plant
@@ -20,6 +20,11 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (axial.TwoFixedBearings, axial.two_fixed_bearings),
     (axial.NoFixedBearing, axial.no_fixed_bearing),
     (axial.GrowthOverFloat, axial.growth_over_float),
+    (clearance.ClearanceLeftTooSmall, clearance.clearance_left_too_small),
+    (clearance.ClearanceGroupTooSmall, clearance.clearance_group_too_small),
+    (clearance.RingWillNotSlideOn, clearance.ring_will_not_slide_on),
+    (loads.LoadOnWeakAxis, loads.load_on_weak_axis),
+    (loads.StaticSafetyTooLow, loads.static_safety_too_low),
     (seat.ShaftBelowLimit, seat.shaft_below_limit),
     (seat.ShaftAboveLimit, seat.shaft_above_limit),
     (seat.InchMetricNearMiss, seat.inch_metric_near_miss),
@@ -34,12 +39,21 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (rings.SpeedOverLocking, rings.speed_over_locking),
     (locks.NutSideAgainstPlantRule, locks.nut_side_against_plant_rule),
     (rings.LockTooWeak, rings.lock_too_weak),
+    (clearance.SeatHoldsTooLittle, clearance.seat_holds_too_little),
+    (loads.ShaftTooWeak, loads.shaft_too_weak),
+    (clearance.RingStressTooHigh, clearance.ring_stress_too_high),
     (locks.SlotRoomBelowTravel, locks.slot_room_below_travel),
     (axial.FixedOnTheWrongSide, axial.fixed_on_the_wrong_side),
     (axial.FreeInNameOnly, axial.free_in_name_only),
     (axial.TakeUpWithoutFloat, axial.take_up_without_float),
     (housing.TakeUpTravelUsed, housing.take_up_travel_used),
     (housing.SealMisalignment, housing.seal_misalignment),
+    (loads.SlopeOverCapability, loads.slope_over_capability),
+    (loads.LoadTurnsWithTheRing, loads.load_turns_with_the_ring),
+    (loads.MinimumLoad, loads.minimum_load),
+    (loads.LifeTooShort, loads.life_too_short),
+    (loads.StatedReactionOff, loads.stated_reaction_off),
+    (clearance.VibrationHigh, clearance.vibration_high),
     (housing.FrameNotFlat, housing.frame_not_flat),
     (bolts.StainlessGall, bolts.stainless_gall),
     (bolts.TappedBaseEngagement, bolts.tapped_base_engagement),
@@ -51,6 +65,7 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (documents.MakerDocumentPastReview, documents.maker_document_past_review),
     (documents.RecordOfAnOldIssue, documents.record_of_an_old_issue),
     (seat.MeasuredWhenWarm, seat.measured_when_warm),
+    (loads.RotorWithoutItsWeight, loads.rotor_without_its_weight),
     (locks.NutSideAgainstRotation, locks.nut_side_against_rotation),
 )
 _RANK = {rule: number for number, (rule, _) in enumerate(RULES)}

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.calc.heat import distance, float_available, free_room, thermal_growth
+from generator.calc.heat import cold_setting, distance, float_available, free_room, growth_from_today, room_in_all, thermal_growth
 from generator.mounting.bench import Bench, worded
 from generator.mounting.practice import practice
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position, Shaft
 from generator.say import say
+from generator.show import text
 from generator.tables.look_ups import expansion
 from generator.units import convert
-from generator.value import Known, LookedUp, Need, Value, Withheld
+from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
 
 def physically_fixed(position: Position) -> bool:
@@ -91,6 +92,7 @@ def position_axial_lines(bench: Bench) -> Iterator[Line]:
         )
         yield Line(f"float_{'first' if number == 0 else 'second'}", "axial", say("Float toward the {end}", end=end), known, beside=beside)
     yield from _verdicts(bench, anchor, hot, cold)
+    yield from _setting(bench, anchor)
 
 
 def _beside_typed(position: Position) -> tuple[tuple[str, Known], ...]:
@@ -132,12 +134,16 @@ def growth_to_end(shaft: Shaft, anchor: Position, end: str) -> Known:
 
 
 def _growth(shaft: Shaft, length: Known, hot: Value, frame: Value) -> Known:
+    of_shaft, of_frame = _expansions(shaft)
+    return thermal_growth.of(length=length, shaft=hot, frame=frame, shaft_expansion=of_shaft, frame_expansion=of_frame)  # type: ignore[no-any-return]
+
+
+def _expansions(shaft: Shaft) -> tuple[Known, Known]:
+    """Expansion of shaft and frame by what they are made of."""
     materials = shaft.typed.material, shaft.typed.frame_material
     steel = Value("carbon steel", "", LookedUp(None, say("taken for carbon steel unless said")))
     of_shaft, of_frame = (worded(material) if material is not None else steel for material in materials)
-    return thermal_growth.of(
-        length=length, shaft=hot, frame=frame, shaft_expansion=expansion(of_shaft), frame_expansion=expansion(of_frame, "frame")
-    )  # type: ignore[no-any-return]
+    return expansion(of_shaft), expansion(of_frame, "frame")
 
 
 def _no_temperatures(shaft: Shaft) -> Withheld:
@@ -176,6 +182,37 @@ def _verdicts(bench: Bench, anchor: Position, hot: Known, cold: Known) -> Iterat
         yield Line(
             f"float_verdict_{key}", "axial", say("Float there is") if key == "hot" else say("Float there is, at its coldest"), found.verdict
         )
+
+
+def _setting(bench: Bench, anchor: Position) -> Iterator[Line]:
+    """Where in its travel the unit is put on the day, shaft and frame as warm as practice takes them."""
+    position, shaft = bench.position, bench.shaft
+    temperatures, inside = shaft.typed.temperature, position.typed.floats
+    if temperatures is None or (inside is not None and str(inside.by) == "clearance inside the bearing"):
+        return
+    rooms = [float_toward(position, end) for end in shaft.ends]
+    if any(room is None for room in rooms):
+        return
+    room = room_in_all.of(rooms=Rows(tuple(Results(one=one) for one in rooms)))
+    hot = _from_today(bench, anchor, temperatures.shaft, temperatures.frame)
+    cold = _from_today(bench, anchor, temperatures.coldest, temperatures.frame) if temperatures.coldest is not None else None
+    found = cold_setting.of(room=room, hot=hot, cold=cold)
+    if isinstance(found.verdict, Value) and found.verdict.content == "too little":
+        return  # what can't be set is a finding, not a figure
+    ends = shaft.ends if _at(position) > _at(anchor) else (shaft.ends[1], shaft.ends[0])
+    now = text(practice(bench.plant, "mounting_air"))
+    yield Line("set_away", "axial", say("Set at {now} with this room toward the {end}", now=now, end=ends[1]), found.away)
+    yield Line("set_toward", "axial", say("and this toward the {end}", end=ends[0]), found.toward)
+
+
+def _from_today(bench: Bench, anchor: Position, hot: Value, frame: Value) -> Known:
+    """Growth from the day of setting, away from the anchor."""
+    now = practice(bench.plant, "mounting_air")
+    of_shaft, of_frame = _expansions(bench.shaft)
+    return growth_from_today.of(
+        length=distance.of(one=anchor.typed.at, other=bench.position.typed.at),
+        shaft_now=now, frame_now=now, shaft=hot, frame=frame, shaft_expansion=of_shaft, frame_expansion=of_frame,
+    )  # type: ignore[no-any-return]  # fmt: skip
 
 
 def _at(position: Position) -> float:

@@ -18,6 +18,8 @@ def bent_shaft_lines(plant: Plant, shaft: Shaft, loads: ShaftLoads | None) -> It
     """Deflection and stress in the state in which the supports carry most."""
     if loads is None:
         return
+    yield from _acting(loads)
+    yield from _reactions(loads)
     line = loads.line(loads.heaviest())
     deepest = greatest_deflection.of(line=line)
     yield Line("deflection", "load", say("The shaft bends by"), deepest.deflection)
@@ -37,6 +39,27 @@ def bent_shaft_lines(plant: Plant, shaft: Shaft, loads: ShaftLoads | None) -> It
     )
     yield Line("stress", "load", say("Stress in its steel, bending and torsion"), stress.combined)
     yield from _safety(plant, shaft, stress, worst.diameter)
+
+
+def _acting(loads: ShaftLoads) -> Iterator[Line]:
+    """What acts on the shaft, each with its size and direction."""
+    for number, act in enumerate(loads.acts, 1):
+        if act.across is not None:
+            beside = ((say("toward, clockwise from 12"), act.toward),) if act.toward is not None else ()
+            yield Line(f"act_{number}", "load", say("Acts: {name}", name=act.name), act.across, beside=beside)
+        if act.along is not None:
+            yield Line(f"act_{number}_along", "load", say("Acts along: {name}", name=act.name), act.along)
+
+
+def _reactions(loads: ShaftLoads) -> Iterator[Line]:
+    """What each support carries, in each state."""
+    for number, state in enumerate(loads.states, 1):
+        for letter, here in state.at.items():
+            name = (
+                say("On {letter}, {state}", letter=letter, state=state.name) if len(loads.states) > 1 else say("On {letter}", letter=letter)
+            )
+            beside = ((say("toward, clockwise from 12"), here.direction),)
+            yield Line(f"on_{letter}_{number}", "load", name, here.load, beside=beside)
 
 
 def _torques(loads: ShaftLoads) -> Rows:

@@ -88,6 +88,7 @@ class MachineSheets:
 
     machine: Machine
     shafts: tuple[ShaftSheet, ...]
+    lines: Mapping[str, Line] = field(default_factory=dict)
 
     @property
     def sheets(self) -> tuple[Sheet, ...]:

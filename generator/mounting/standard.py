@@ -4,6 +4,7 @@ from generator.findings import findings
 from generator.mounting.axial import shaft_lines
 from generator.mounting.bent_shaft import bent_shaft_lines
 from generator.mounting.lubrication import lubrication_plan
+from generator.mounting.machine_life import machine_life_lines
 from generator.mounting.position import position_sheet
 from generator.mounting.reactions import shaft_loads
 from generator.mounting.sheet import MachineSheets, MountingStandard, ShaftSheet
@@ -19,7 +20,8 @@ def mounting_standard(plant: Plant) -> MountingStandard:
 
 def machine_sheets(plant: Plant, machine: Machine) -> MachineSheets:
     """The sheets of one machine."""
-    return MachineSheets(machine, tuple(_shaft_sheet(plant, machine, shaft) for shaft in machine.shafts))
+    shafts = tuple(_shaft_sheet(plant, machine, shaft) for shaft in machine.shafts)
+    return MachineSheets(machine, shafts, {line.key: line for line in machine_life_lines(shafts)})
 
 
 def _shaft_sheet(plant: Plant, machine: Machine, shaft: Shaft) -> ShaftSheet:

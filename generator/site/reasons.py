@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Any
 
@@ -49,7 +49,7 @@ class Anchors:
 
     prefix: str
     at: dict[int, str] = field(default_factory=dict)
-    workings: list[tuple[str, Value]] = field(default_factory=list)
+    workings: list[tuple[str, Value | Computed]] = field(default_factory=list)
 
     def place(self, value: Known, anchor: str) -> None:
         """This value stands under this anchor."""
@@ -63,6 +63,15 @@ class Anchors:
             self.at[id(value)] = anchor
             self.workings.append((anchor, value))
         return self.at[id(value)]
+
+    def together(self, call: Computed) -> str:
+        """The anchor of a calculation that gives rows: worked out once, for all of its rows."""
+        key = id(call.inputs)
+        if key not in self.at:
+            anchor = f"{self.prefix}-working-{len(self.workings) + 1}"
+            self.at[key] = anchor
+            self.workings.append((anchor, call))
+        return self.at[key]
 
 
 def anchors_for(prefix: str, lines: Iterable[Line]) -> Anchors:
@@ -101,9 +110,18 @@ def why(value: Value, anchors: Anchors, first: str) -> Why:
     reason = value.reason
     if not isinstance(reason, Computed):
         return Why(comes_from(value), where_written(value), remarks=value.remarks)
+    if reason.part.startswith("["):
+        method = ALL[reason.method]
+        whole = Row(method.title, Markup(""), "", say("computed"), "", anchors.together(reason))
+        return Why(say("computed, with the others of its rows"), "", Markup(""), method.name, method.title, (whole,), value.remarks)
+    return why_computed(reason, anchors, first, value.remarks)
+
+
+def why_computed(reason: Computed, anchors: Anchors, first: str, remarks: tuple[str, ...] = ()) -> Why:
+    """How a calculation comes to its result: its formula, and all it was given."""
     method = ALL[reason.method]
     rows = tuple(row for name, given in reason.inputs.items() for row in _rows(method, name, given, anchors, first))
-    return Why(say("computed"), "", mathml(method.formula), method.name, method.title, rows, value.remarks)
+    return Why(say("computed"), "", mathml(method.formula), method.name, method.title, rows, remarks)
 
 
 def comes_from(value: Value) -> str:
@@ -169,13 +187,25 @@ def mathml(formula: str) -> Markup:
         return Markup("")
     from latex2mathml.converter import convert
 
-    return Markup(convert(formula))
+    # an HTML page needs no name space on it, and there are thousands
+    return Markup(convert(formula).replace(' xmlns="http://www.w3.org/1998/Math/MathML" display="inline"', ""))
 
 
 def _rows(method: Method, name: str, given: Any, anchors: Anchors, first: str) -> Iterator[Row]:
     kind = method.takes[name]
     row = row_of(kind)
     if row is not None or isinstance(given, Rows):
+        call = _one_call(given)
+        if call is not None:
+            title = ALL[call.method].title
+            yield Row(title, Markup(""), say("{count} rows", count=len(given.rows)), say("computed"), "", anchors.together(call))
+            return
+        source = _one_table(given)
+        if source is not None:
+            yield Row(
+                meaning(kind, name), Markup(""), say("{count} rows", count=len(given.rows)), comes_from(source), where_written(source)
+            )
+            return
         for number, one in enumerate(given, 1):
             for part, value in one.items():
                 yield _row(
@@ -188,6 +218,25 @@ def _rows(method: Method, name: str, given: Any, anchors: Anchors, first: str) -
         return
     label = label_of(kind)
     yield _row(meaning(kind, name), mathml(label.symbol) if label else Markup(""), given, anchors, first)
+
+
+def _one_call(given: Rows) -> Computed | None:
+    """The calculation that gave these rows, None where they are not all of one."""
+    reasons = [value.reason for row in given for value in row.values()]
+    if not reasons or not isinstance(reasons[0], Computed) or not reasons[0].part.startswith("["):
+        return None
+    first = reasons[0]
+    return first if all(isinstance(one, Computed) and one.inputs is first.inputs for one in reasons) else None
+
+
+def _one_table(given: Rows) -> Value | None:
+    """A value of these rows where all of them stand in one published table, None elsewhere."""
+    values = [value for row in given for value in row.values()]
+    tables = {value.reason.table for value in values if isinstance(value.reason, LookedUp)}
+    if len(tables) != 1 or len(values) < 12 or not all(isinstance(value.reason, LookedUp) for value in values):
+        return None
+    first: Value = values[0]
+    return replace(first, reason=replace(first.reason, keys=()))
 
 
 def _row(what: str, symbol: Markup, value: Value, anchors: Anchors, first: str) -> Row:
@@ -209,8 +258,6 @@ def _alike(one: Why, other: Why) -> bool:
 
 
 def _labelled(one: Why, label: str) -> Why:
-    from dataclasses import replace
-
     return replace(one, label=label)
 
 

@@ -10,14 +10,15 @@ from markupsafe import Markup
 
 from generator.findings import held_jobs
 from generator.findings.finding import Judged
+from generator.mounting.chains import ALL
 from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
 from generator.say import say
 from generator.show import Shown, shown
 from generator.site.cautions import Message, standing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
-from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, whys
+from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
-from generator.value import Value, Withheld
+from generator.value import Computed, Value, Withheld
 
 GROUP_NAMES = {
     "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",
@@ -72,6 +73,12 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
     found = [f for f in standard.findings if f.tag == machine.machine.tag]  # type: ignore[attr-defined]
     typed = machine.machine.typed
     held = {sheet.id: held_jobs(found, sheet.id) for sheet in machine.sheets}
+    # shafts first: what a position rests on of its shaft is unfolded there, once
+    shafts = [_shaft_view(shaft, held, first) for shaft in machine.shafts]
+    lasting = anchors_for("machine", machine.lines.values())
+    for sheet in machine.sheets:
+        if "life" in sheet.lines:
+            lasting.place(sheet.lines["life"].value, f"{sheet.position.letter}-life")
     return {
         "machine": typed,
         "tag": machine.machine.tag,
@@ -81,8 +88,13 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
         "cautions": cautions(machine),
         "held": held,
         "held_lines": tuple(_held_lines(held)),
-        "shafts": tuple(_shaft_view(shaft, held, first) for shaft in machine.shafts),
-        "positions": tuple(_position_view(shaft, sheet, held[sheet.id], first) for shaft in machine.shafts for sheet in shaft.sheets),
+        "shafts": tuple(view for view, _ in shafts),
+        "positions": tuple(
+            _position_view(shaft, sheet, held[sheet.id], first, anchors)
+            for shaft, (_, anchors) in zip(machine.shafts, shafts, strict=True)
+            for sheet in shaft.sheets
+        ),
+        "lasting": tuple(_box(line, lasting, first) for line in machine.lines.values()),
         "findings": found,
         "documents": _documents(standard, machine),
         "ask": str(plant.typed.ask) if plant.typed.ask else say("the engineer"),
@@ -121,10 +133,10 @@ def _held_lines(held: Mapping[str, Mapping[str, list[Judged]]]) -> Iterator[str]
             )
 
 
-def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[str, Any]:
+def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> tuple[dict[str, Any], Anchors]:
     anchors = anchors_for(shaft.shaft.key.replace(" ", "-"), shaft.lines.values())
     boxes = tuple(_box(line, anchors, first) for line in shaft.lines.values())
-    return {
+    view = {
         "key": shaft.shaft.key,
         "name": str(shaft.shaft.typed.name),
         "drawing": shaft_drawing(shaft, held),
@@ -134,12 +146,12 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> dict[
         "turns": str(shaft.shaft.typed.turns or say("not stated")),
         "first_end": shaft.shaft.ends[0],
     }
+    return view, anchors
 
 
-def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str) -> PositionView:
+def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:
     anchors = anchors_for(sheet.position.letter, sheet.lines.values())
-    for line in shaft.lines.values():
-        anchors.place(line.value, f"{shaft.shaft.key.replace(' ', '-')}-{line.key}")
+    anchors.at = {**of_shaft.at, **anchors.at}
     pictures = lock_pictures(sheet, shaft)
     stages = []
     for group, name in GROUP_NAMES.items():
@@ -179,7 +191,7 @@ def title(sheet: Sheet, shaft: ShaftSheet) -> str:
     )
 
 
-def _all(anchors: Anchors) -> Iterator[tuple[str, Value]]:
+def _all(anchors: Anchors) -> Iterator[tuple[str, Value | Computed]]:
     """The workings, those met while showing workings too."""
     done = 0
     while done < len(anchors.workings):
@@ -195,7 +207,10 @@ def _box(line: Line, anchors: Anchors, first: str) -> Box:
     )
 
 
-def _working(anchor: str, value: Value, anchors: Anchors, first: str) -> Box:
+def _working(anchor: str, value: Value | Computed, anchors: Anchors, first: str) -> Box:
+    if isinstance(value, Computed):
+        together = Shown(say("all rows together"))
+        return Box(anchor, ALL[value.method].title, together, False, (why_computed(value, anchors, first),), (), "")
     return Box(anchor, name_of(value), shown(value, first), False, (why(value, anchors, first),), (), "")
 
 
