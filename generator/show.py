@@ -167,6 +167,8 @@ def _ends(band: Band, unit: str) -> tuple[str, str]:
     if abs(high - low) < 1e-9:
         one = figure(low, unit, digits)
         return one, one
+    if not band.limits:
+        return figure(low, unit, digits), figure(high, unit, digits)
     one, other = figure(low, unit, digits, "up"), figure(high, unit, digits, "down")
     if high > low and one == other or low > high:
         return figure(low, unit, digits + 1, "up"), figure(high, unit, digits + 1, "down")

@@ -115,10 +115,11 @@ class Value:
 
 @dataclass(frozen=True, slots=True)
 class Band:
-    """Limits: a lower and an upper value of one kind."""
+    """A lower and an upper value of one kind. `limits`: what is allowed, rounded inward; else what may be, rounded to the nearest."""
 
     lower: Value
     upper: Value
+    limits: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
+from generator.calc import METHODS
 from generator.calc.life import (
     LEVELS,
     contamination_level,
+    contamination_of_level,
     cooler_by,
     life_modification_factor,
     life_verdict,
@@ -16,6 +19,8 @@ from generator.calc.life import (
     viscosity_ratio,
     what_limits,
 )
+from generator.calc.oils import viscosity_at_temperature
+from generator.method import label_of
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.grease import viscosity_of_grade
 from generator.mounting.chains.life import contamination_factor, reliability_factor
@@ -26,7 +31,8 @@ from generator.mounting.rating import Rated, rated, rating_lines
 from generator.mounting.sheet import Line
 from generator.say import say
 from generator.tables.grease import next_grade
-from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
+from generator.units import convert
+from generator.value import Computed, Known, LookedUp, Need, Results, Rows, Value, Withheld
 
 NINETY = Value(90.0, "%", LookedUp(None, say("nine of ten, unless more is asked")))
 
@@ -80,6 +86,45 @@ def lasts(bench: Bench, found: Rated, around: Around) -> Lasting:
     asked = wanted.reliability if wanted is not None and wanted.reliability is not None else NINETY
     hours = modified_life.of(hours=found.hours, modification=factor, reliability=reliability_factor.of(reliability=asked))
     return Lasting(viscosity, oil.ratio, dirt, factor, hours)
+
+
+def life_curve(lines: Mapping[str, Line]) -> tuple[tuple[float, float], ...]:
+    """Life at temperatures about the bearing's own, for the drawing: (degC, hours), the same steps on bare numbers."""
+    life, warm = lines.get("life"), lines.get("bearing_temperature")
+    if life is None or warm is None or not isinstance(life.value, Value) or not isinstance(warm.value, Value):
+        return ()
+    facts = _bare_facts(life.value)
+    here = convert(warm.value.content, warm.value.unit, "degC")
+    points = []
+    for step in range(-30, 31, 10):
+        try:
+            viscosity = viscosity_at_temperature(facts["nu40"], facts["nu100"], here + step)
+            kappa = viscosity_ratio(viscosity, facts["speed"], facts["pitch"]).ratio
+            dirt = contamination_of_level(kappa, facts["pitch"], facts["gain"], facts["loss"])
+            if kappa >= 0.1:
+                factor = life_modification_factor(facts["kind"], kappa, dirt, facts["fatigue"], facts["load"])
+                points.append((here + step, facts["hours"] * factor * facts["reliability"]))
+        except ValueError:
+            continue
+    return tuple(points)
+
+
+def _bare_facts(life: Value) -> dict[str, Any]:
+    """Every input of the steps that led to a life, as bare numbers by name, in the units of their methods."""
+    found: dict[str, Any] = {}
+    waiting: list[Any] = [life]
+    while waiting:
+        reason = waiting.pop().reason
+        if not isinstance(reason, Computed) or reason.method not in _STEPS:
+            continue
+        for name, given in reason.inputs.items():
+            label = label_of(METHODS[reason.method].takes[name])
+            found.setdefault(name, convert(given.content, given.unit, label.unit) if label else given.content)
+            waiting.append(given)
+    return found
+
+
+_STEPS = ("modified-life", "life-modification-factor", "viscosity-ratio", "contamination-of-level", "viscosity-at-temperature")
 
 
 def _around(bench: Bench) -> Around:

@@ -9,7 +9,7 @@ from generator.mounting.bolts import bolt_lines
 from generator.mounting.drive_up import drive_up_lines
 from generator.mounting.frame import frame_lines
 from generator.mounting.grease import grease_lines
-from generator.mounting.life import life_lines
+from generator.mounting.life import life_curve, life_lines
 from generator.mounting.load import load_lines
 from generator.mounting.reactions import ShaftLoads
 from generator.mounting.running_clearance import running_clearance_lines
@@ -28,7 +28,7 @@ def position_sheet(plant: Plant, machine: Machine, shaft: Shaft, position: Posit
     for more in (bolt_lines, drive_up_lines, running_clearance_lines):
         lines.update(_by_key(more(bench, lines)))
     ordered = sorted(lines.values(), key=lambda line: GROUPS.index(line.group))
-    return Sheet(position, locking.NAME if locking else "", order, {line.key: line for line in ordered})
+    return Sheet(position, locking.NAME if locking else "", order, {line.key: line for line in ordered}, life_curve(lines))
 
 
 def order_on_shaft(shaft: Shaft, position: Position) -> str:

@@ -217,6 +217,8 @@ def _line(loads: ShaftLoads, rows: Rows, share: Value | Withheld) -> Rows | With
         modulus=steel.modulus,
         density=steel.density,
         weight_share=share,
+        # fine enough that the line between two supports is seen round
+        pieces=Value(float(max(24, 12 * len(loads.supports.rows))), "", LookedUp(None, say("places shown"))),
     )
     return found
 

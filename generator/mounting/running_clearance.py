@@ -137,4 +137,10 @@ def _heating(bench: Bench, lines: Mapping[str, Line]) -> Iterator[Line]:
 
 
 def _band(lower: Known, upper: Known) -> Known:
-    return Band(lower, upper) if isinstance(lower, Value) and isinstance(upper, Value) else lower if isinstance(lower, Withheld) else upper
+    return (
+        Band(lower, upper, limits=False)
+        if isinstance(lower, Value) and isinstance(upper, Value)
+        else lower
+        if isinstance(lower, Withheld)
+        else upper
+    )

@@ -41,6 +41,7 @@ class Sheet:
     locking: str
     order: str  # "first" or "second" on its shaft
     lines: Mapping[str, Line]
+    life_curve: tuple[tuple[float, float], ...] = ()  # temperature in °C, life in hours
 
     @property
     def id(self) -> str:

@@ -15,6 +15,7 @@ from generator.mounting.sheet import Line, MachineSheets, MountingStandard, Shaf
 from generator.say import say
 from generator.show import Shown, shown
 from generator.site.cautions import Message, standing
+from generator.site.pages.machine.load_pictures import bent_drawing, clearance_drawing, life_drawing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
@@ -140,6 +141,7 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> tuple
         "key": shaft.shaft.key,
         "name": str(shaft.shaft.typed.name),
         "drawing": shaft_drawing(shaft, held),
+        "bent": bent_drawing(shaft),
         "facts": boxes,
         "workings": tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors)),
         "speed": shown(shaft.shaft.typed.speed, first),
@@ -152,14 +154,14 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> tuple
 def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:
     anchors = anchors_for(sheet.position.letter, sheet.lines.values())
     anchors.at = {**of_shaft.at, **anchors.at}
-    pictures = lock_pictures(sheet, shaft)
+    pictures = lock_pictures(sheet, shaft) | {"clearance": [clearance_drawing(sheet)], "life": [life_drawing(sheet)]}
     stages = []
     for group, name in GROUP_NAMES.items():
         lines = list(sheet.group(group))
         boxes = tuple(_box(line, anchors, first) for line in lines if line.by_hand)
         facts = tuple(_box(line, anchors, first) for line in lines if not line.by_hand)
         if lines:
-            stages.append(Stage(group, say(name), boxes, facts, tuple(pictures.get(group, ()))))
+            stages.append(Stage(group, say(name), boxes, facts, tuple(one for one in pictures.get(group, ()) if one)))
     workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
     typed = sheet.position.typed
     note = str(typed.note) if typed.note else ""
