@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 GRAVITY = 9.80665
+NEAREST = 1.0  # mm between two nodes
 Numbers = NDArray[np.float64]
 
 
@@ -66,12 +67,14 @@ def bend(
     also_at: Sequence[float] = (),
 ) -> Bent:
     """The shaft under its loads; `weight` in N/mm3, with its sign. Supports must be two at least, apart, and on the shaft."""
-    at = _nodes(pieces, [r.at for r in rests] + [p.at for p in pushes] + list(also_at))
+    at = _nodes(pieces, [r.at for r in rests], [p.at for p in pushes] + list(also_at))
     stiffness, forces, parts = _assembled(at, pieces, modulus, weight)
-    node = {float(x): i for i, x in enumerate(at)}
+    node = {rest.at: int(np.argmin(np.abs(at - rest.at))) for rest in rests}
     for push in pushes:
-        forces[2 * node[push.at]] += push.force
-        forces[2 * node[push.at] + 1] += push.couple
+        nearest = int(np.argmin(np.abs(at - push.at)))
+        forces[2 * nearest] += push.force
+        # what acts beside its node acts there with the couple of its arm: equilibrium stays exact
+        forces[2 * nearest + 1] += push.couple + push.force * (push.at - float(at[nearest]))
     loads = forces.copy()
     fixed, moved = [], []
     whole = stiffness.copy()
@@ -94,8 +97,13 @@ def bend(
     )
 
 
-def _nodes(pieces: Sequence[Piece], places: Sequence[float]) -> Numbers:
-    return np.unique(np.array([0.0, *(piece.to for piece in pieces), *places]))
+def _nodes(pieces: Sequence[Piece], supports: Sequence[float], places: Sequence[float]) -> Numbers:
+    """Supports first, then what stands no nearer than a millimetre to a node there is: tiny elements would cost the figures their digits."""
+    found = sorted(set(supports))
+    for place in (0.0, pieces[-1].to, *(piece.to for piece in pieces), *places):
+        if all(abs(place - one) >= NEAREST for one in found):
+            found.append(place)
+    return np.array(sorted(found))
 
 
 def _assembled(
@@ -106,7 +114,8 @@ def _assembled(
     whole, forces, parts = np.zeros((size, size)), np.zeros(size), []
     for i, (start, end) in enumerate(zip(at[:-1], at[1:], strict=True)):
         length = float(end - start)
-        piece = next(p for p in pieces if p.to >= end - 1e-9)
+        middle = float(start + end) / 2
+        piece = next(p for p in pieces if p.to >= middle)
         inertia = pi * (piece.diameter**4 - piece.hole**4) / 64
         spread = weight * pi * (piece.diameter**2 - piece.hole**2) / 4
         one = modulus * inertia / length**3 * _element(length)

@@ -69,9 +69,7 @@ def _stubby(sections: tuple[Section, ...], supports: tuple[Support, ...], **_: o
     return any(b - a < 5 * thickest for a, b in zip(at[:-1], at[1:], strict=True))
 
 
-CAVEATS = {
-    "a span is shorter than five diameters: shear is not counted and the shaft bends more than this": _stubby,
-}
+CAVEATS = {"a span is shorter than five diameters: shear is not counted and the shaft bends more than this": _stubby}
 
 
 @method(
@@ -100,11 +98,7 @@ class OnLine(NamedTuple):
     moment: Annotated[float, Is("bending moment", "M", "N.mm")]
 
 
-@method(
-    r"M = E I\,\left|w''\right|, \quad K\,u = F",
-    BEAM,
-    beware=CAVEATS,
-)
+@method(r"M = E I\,\left|w''\right|, \quad K\,u = F", BEAM, beware=CAVEATS)
 def shaft_line(
     sections: tuple[Section, ...],
     supports: tuple[Support, ...],

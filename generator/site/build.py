@@ -29,6 +29,7 @@ from generator.site.frame import Around, Page
 from generator.site.kept import forget, kept
 from generator.site.pages.area.page import area_view
 from generator.site.pages.basis.page import basis_view
+from generator.site.pages.damage.page import damage_view
 from generator.site.pages.describe.page import describe_view
 from generator.site.pages.documents.page import documents_view
 from generator.site.pages.findings.page import findings_view
@@ -100,7 +101,7 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
 
 def texts(machine: MachineSheets) -> dict[str, str]:
     """What is shown of every value of a machine, by its identity."""
-    sheets = [(one.id, one.lines) for one in (*machine.sheets, *machine.shafts)]
+    sheets = [(one.id, one.lines) for one in (*machine.sheets, *machine.shafts)] + [(machine.machine.tag, machine.lines)]
     return {f"{identity}/{line.key}": shown(line.value).main for identity, lines in sheets for line in lines.values()}
 
 
@@ -133,7 +134,7 @@ def _pages(standard: MountingStandard, around: Around, codes: Mapping[str, str],
         ("findings", say("Findings"), lambda: findings_view(standard)), ("release", say("What would release most"), lambda: release_view(standard)),
         ("documents", say("Documents on file"), lambda: documents_view(standard)), ("year", say("The year's plan"), lambda: year_view(standard)),
         ("basis", say("Calculation basis"), basis_view), ("describe", say("How to describe a machine"), describe_view),
-        ("revisions", say("Issues"), lambda: revisions_view(standard)),
+        ("damage", say("Damage terms"), damage_view), ("revisions", say("Issues"), lambda: revisions_view(standard)),
     )  # fmt: skip
     for name, title, view in simple:
         yield _page(f"{name}.html", title, name, view(), back=areas)

@@ -76,6 +76,7 @@ def links() -> tuple[tuple[str, str], ...]:
         (say("Training"), "training/index.html"),
         (say("Calculation basis"), "basis.html"),
         (say("Glossary"), "glossary.html"),
+        (say("Damage terms"), "damage.html"),
         (say("What this standard does not cover"), "not-covered.html"),
         (say("How to describe a machine"), "describe.html"),
     )

@@ -11,7 +11,7 @@ from html import unescape
 from generator.say import say
 
 # in the order groups stand in where they fit equally well
-KINDS = ("machine", "position", "area", "part", "document", "word", "guide", "finding", "calculation")
+KINDS = ("machine", "position", "area", "part", "document", "word", "guide", "finding", "damage", "calculation")
 _MOST = 1500  # letters of a guide's text under one heading
 
 
@@ -62,6 +62,7 @@ def _kind_names() -> dict[str, str]:
         "word": say("Words"),
         "guide": say("Guides"),
         "finding": say("Findings"),
+        "damage": say("Damage terms"),
         "calculation": say("Calculations"),
     }
 

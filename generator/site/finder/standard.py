@@ -10,6 +10,7 @@ from generator.mounting.chains import ALL
 from generator.mounting.sheet import MachineSheets, MountingStandard, Sheet
 from generator.site.finder.index import Entry
 from generator.site.render import slug
+from generator.tables.condition import damage_terms
 
 
 def entries_of(standard: MountingStandard) -> Iterator[Entry]:
@@ -25,6 +26,8 @@ def entries_of(standard: MountingStandard) -> Iterator[Entry]:
         )
     for rule, _ in RULES:
         yield Entry("finding", name_of(rule), "", f"findings.html#rule-{slug(name_of(rule))}", (" ".join((rule.__doc__ or "").split()),))
+    for row in damage_terms():
+        yield Entry("damage", str(row.sub_mode.content), str(row.mode.content), "damage.html")
     for name, method in sorted(ALL.items()):
         yield Entry("calculation", method.title.rstrip("."), "", f"basis.html#{name}", (name,))
 

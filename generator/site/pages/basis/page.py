@@ -8,6 +8,7 @@ from typing import Any
 from generator.checks import Check, all_checks, outcome
 from generator.method import Is, Method, fields, label_of, meaning, row_of, words_of
 from generator.mounting.chains import ALL
+from generator.pairs import all_pairs
 from generator.say import say
 from generator.show import unit_text
 from generator.site.reasons import mathml
@@ -16,7 +17,8 @@ from generator.value import Citation
 
 def basis_view() -> dict[str, Any]:
     """What the template is given."""
-    return {"methods": _sections()}
+    titles = {name: method.title for name, method in ALL.items()}
+    return {"methods": _sections(), "pairs": all_pairs(), "titles": titles}
 
 
 @cache
