@@ -104,15 +104,9 @@ def _along(bench: Bench, along: Known) -> Known:
     """What of the push along the shaft comes to this position."""
     if not physically_fixed(bench.position):
         return Value(0.0, "N", NOTHING_ALONG)
-    if bench.loads is not None and not bench.loads.holder and not (isinstance(along, Value) and along.content == 0):
-        return _not_divided(bench)
+    if bench.loads is not None and not bench.loads.holder and isinstance(along, Value) and along.content > 0:
+        return along.remark(say("more than one unit holds the shaft endwise: each is taken to hold all of the push"))
     return along
-
-
-def _not_divided(bench: Bench) -> Withheld:
-    entry = f"loads: {{reaction: {{kind: stated reaction, at: {bench.position.letter}, ..., along: 0.4 kN}}}}"
-    why = say("more than one unit holds the shaft endwise, or none: how the push divides is not known")
-    return Withheld(why, (Need("entry", bench.position.place.file, entry),))
 
 
 def _only_thrust(bench: Bench) -> Known:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import resource
-import shutil
 import sys
 import tempfile
 import time
@@ -13,6 +12,7 @@ from html import unescape
 from pathlib import Path
 
 from generator.publish.publish import publish
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -20,7 +20,7 @@ ON = date(2026, 11, 25)
 
 def many(count: int, folder: Path) -> None:
     """The demo plant with its machines again and again, under new tags; the records of the copies stay out."""
-    shutil.copytree(PLANT, folder)
+    copy_of_demo(folder)
     originals = sorted((folder / "machines").glob("*.yml"))
     for number in range(len(originals), count):
         source = originals[number % len(originals)]

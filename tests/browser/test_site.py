@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -11,6 +10,7 @@ from typing import Any
 import pytest
 
 from generator.publish.publish import publish
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 PAGES = (
@@ -23,7 +23,7 @@ PAGES = (
 @pytest.fixture(scope="session")
 def site(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     folder = tmp_path_factory.mktemp("real")
-    shutil.copytree(PLANT, folder / "plant")
+    copy_of_demo(folder / "plant")
     publish(folder / "plant", folder / "site", date(2026, 11, 25))
     yield folder / "site"
 

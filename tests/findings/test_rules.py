@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from datetime import date
 from pathlib import Path
 
@@ -11,6 +10,7 @@ import pytest
 from generator.checking import check_report
 from generator.findings import RULES
 from generator.findings.finding import name_of
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -122,7 +122,7 @@ CASES: list[tuple[str, str, bool, list[Edit]]] = [
 )
 def test_a_rule_fires_on_its_fault_and_not_beside_it(rule: str, at: str, found: bool, edits: list[Edit], tmp_path: Path) -> None:
     copy = tmp_path / "plant"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     for file, old, new in edits:
         path = copy / file
         text = path.read_text(encoding="utf-8")

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import tempfile
 from datetime import date
 from pathlib import Path
@@ -13,6 +12,7 @@ from generator.plant.plant import Plant
 from generator.plant.resolve import read_plant
 from generator.units import convert
 from generator.value import Band, Value, Withheld
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -23,7 +23,7 @@ def plant(*edits: Edit) -> Plant:
     """The demo plant, changed."""
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "plant"
-        shutil.copytree(PLANT, copy)
+        copy_of_demo(copy)
         for file, old, new in edits:
             path = copy / file
             text = path.read_text(encoding="utf-8")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import random
-import shutil
 from datetime import date
 from hashlib import sha256
 from pathlib import Path
@@ -13,6 +12,7 @@ import pytest
 from generator.checking import check_report
 from generator.publish.publish import publish
 from generator.publish.refusal import NotPublished
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -47,7 +47,7 @@ def damage(text: str, dice: random.Random) -> str | bytes:
 def test_a_damaged_plant_gives_problems_or_findings(seed: int, tmp_path: Path) -> None:
     dice = random.Random(seed)
     copy = tmp_path / "plant"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     path = copy / dice.choice(FILES)
     hurt = damage(path.read_text(encoding="utf-8"), dice)
     path.write_bytes(hurt if isinstance(hurt, bytes) else hurt.encode())
@@ -59,7 +59,7 @@ def test_a_damaged_plant_gives_problems_or_findings(seed: int, tmp_path: Path) -
 
 def test_a_plant_with_a_problem_leaves_the_site_byte_for_byte(tmp_path: Path) -> None:
     copy, site = tmp_path / "plant", tmp_path / "site"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     publish(copy, site, ON)
     before = {p.relative_to(site): sha256(p.read_bytes()).hexdigest() for p in site.rglob("*") if p.is_file()}
     ledger = (copy / "ledger.csv").read_bytes()
@@ -74,7 +74,7 @@ def test_a_plant_with_a_problem_leaves_the_site_byte_for_byte(tmp_path: Path) ->
 
 def test_a_machine_of_an_exercise_that_is_gone_fails_the_build(tmp_path: Path) -> None:
     copy = tmp_path / "plant"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     (copy / "machines" / "MIL-03.yml").unlink()
     grease = copy / "records" / "2026-grease.csv"
     grease.write_text("\n".join(line for line in grease.read_text().splitlines() if "MIL-03" not in line) + "\n", encoding="utf-8")
@@ -84,7 +84,7 @@ def test_a_machine_of_an_exercise_that_is_gone_fails_the_build(tmp_path: Path) -
 
 def test_markup_typed_into_a_text_comes_out_as_text(tmp_path: Path) -> None:
     copy, site = tmp_path / "plant", tmp_path / "site"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     evil = '"<script>alert(1)</script>{{ 7*7 }}"'
     machine = copy / "machines" / "INT-02.yml"
     text = (

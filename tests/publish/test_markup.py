@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import shutil
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -11,6 +10,7 @@ from typing import Any
 import yaml
 
 from generator.publish.publish import publish
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 EVIL = "<script>alert(1)</script><img src=x onerror=alert(2)>{{ 7*7 }}&lt"
@@ -43,7 +43,7 @@ def hurt(node: Any, key: str = "") -> Any:
 
 def test_markup_in_every_text_is_text_on_every_page(tmp_path: Path) -> None:
     copy, site = tmp_path / "plant", tmp_path / "site"
-    shutil.copytree(PLANT, copy)
+    copy_of_demo(copy)
     for path in copy.rglob("*.yml"):
         tree = yaml.load(path.read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
         path.write_text(yaml.safe_dump(hurt(tree), default_style='"', width=10_000, allow_unicode=True, sort_keys=False), encoding="utf-8")

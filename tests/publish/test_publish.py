@@ -11,6 +11,7 @@ import pytest
 from generator.publish.publish import publish
 from generator.publish.refusal import NotPublished
 from generator.publish.verify import verify
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 ON = date(2026, 11, 25)
@@ -19,7 +20,7 @@ ON = date(2026, 11, 25)
 @pytest.fixture
 def copy(tmp_path: Path) -> Path:
     folder = tmp_path / "plant"
-    shutil.copytree(PLANT, folder)
+    copy_of_demo(folder)
     return folder
 
 

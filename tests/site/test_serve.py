@@ -10,11 +10,13 @@ import time
 from pathlib import Path
 from urllib.request import urlopen
 
+from tests.copies import copy_of_demo
+
 HOUSE = Path(__file__).parents[2]
 
 
 def test_an_edit_of_a_machine_is_served(tmp_path: Path) -> None:
-    shutil.copytree(HOUSE / "plant_data", tmp_path / "plant_data")
+    copy_of_demo(tmp_path / "plant_data")
     shutil.copytree(HOUSE / "docs_src", tmp_path / "docs_src")
     shutil.copytree(HOUSE / "site_overrides", tmp_path / "site_overrides")
     shutil.copy(HOUSE / "mkdocs.yml", tmp_path / "mkdocs.yml")
