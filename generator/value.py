@@ -92,7 +92,7 @@ class Computed:
     """The result of a method, by the method's name; `part` names one of several results."""
 
     method: str
-    inputs: Mapping[str, Any]
+    inputs: Mapping[str, Any] = field(repr=False)  # a tree: written out it would be longer than any plant
     part: str = ""
 
 
