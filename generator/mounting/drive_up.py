@@ -18,6 +18,7 @@ from generator.calc.taper import (
 )
 from generator.mounting.bench import Bench
 from generator.mounting.joint import hold_of_seat
+from generator.mounting.moves import moves_most
 from generator.mounting.sheet import Line
 from generator.say import say
 from generator.tables.drive_up import usual_least_left, usual_reduction, usual_travel
@@ -141,7 +142,7 @@ def _guide(bench: Bench, least: Results, most: Results) -> Iterator[Line]:
         "drive_travel", "clearance", say("Travel on the taper, as a guide"), _band(least.travel, most.travel), beside=beside, note=note
     )
     turn = _band(_degrees(least.turn), _degrees(most.turn))
-    yield Line("drive_turn", "clearance", say("The same as a turn of the nut"), turn)
+    yield Line("drive_turn", "clearance", say("The same as a turn of the nut"), turn, note=moves_most(least.turn))
 
 
 def _pressed(bench: Bench, least: Results, most: Results) -> Iterator[Line]:

@@ -21,6 +21,7 @@ from generator.calc.schedule import round_period
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.grease import grease_factors
 from generator.mounting.grease_limits import bearing_temperature, first_fill_lines, highest_speed, limit_lines, speed
+from generator.mounting.moves import moves_most
 from generator.mounting.sheet import Line
 from generator.mounting.wrench import run_out
 from generator.say import say
@@ -57,7 +58,9 @@ def grease_lines(bench: Bench) -> Iterator[Line]:
     interval = _interval(bench, factors)
     weeks = _weeks(bench, interval)
     yield from _give(bench, interval, weeks)
-    yield Line("grease_interval", "grease", say("Between greasings, running"), interval, beside=_beside(bench, factors))
+    yield Line(
+        "grease_interval", "grease", say("Between greasings, running"), interval, beside=_beside(bench, factors), note=moves_most(interval)
+    )
     yield Line("grease_weeks", "grease", say("Between greasings, calendar"), weeks)
     yield Line("bearing_temperature", "grease", say("Temperature at the bearing"), temperature)
     base = grease_interval_base.of(speed=highest_speed(bench), bore=bench.position.bearing.typed.bore.size)

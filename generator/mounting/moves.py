@@ -8,7 +8,7 @@ from generator.method import Method, fields, label_of, meaning, row_of
 from generator.mounting.chains import ALL
 from generator.say import say
 from generator.units import convert
-from generator.value import Computed, Known, Rows, Value
+from generator.value import Computed, Known, LookedUp, Rows, Value
 
 SHAKE = 0.01
 WARM = ("degC", "degF")
@@ -64,7 +64,7 @@ def _shares(reason: Computed, share: float, felt: dict[int, tuple[str, Value, fl
         inner = given.reason
         if isinstance(inner, Computed) and _goes_on(inner):
             _shares(inner, here, felt)
-        else:
+        elif not isinstance(inner, LookedUp) or given.remarks:  # a constant of a table moves nothing that could be changed
             what = meaning(method.takes[name], name)
             _, _, before = felt.get(id(given), (what, given, 0.0))
             felt[id(given)] = (what, given, before + here)

@@ -50,6 +50,7 @@ class Stage:
     boxes: tuple[Box, ...]
     facts: tuple[Box, ...]
     pictures: tuple[Markup, ...]
+    choices: tuple[Box, ...] = ()  # what one step better would give, for the table
 
 
 @dataclass(frozen=True)
@@ -161,7 +162,7 @@ def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judg
         boxes = tuple(_box(line, anchors, first) for line in lines if line.by_hand)
         facts = tuple(_box(line, anchors, first) for line in lines if not line.by_hand)
         if lines:
-            stages.append(Stage(group, say(name), boxes, facts, tuple(one for one in pictures.get(group, ()) if one)))
+            stages.append(Stage(group, say(name), boxes, facts, tuple(one for one in pictures.get(group, ()) if one), _choices(facts)))
     workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
     typed = sheet.position.typed
     note = str(typed.note) if typed.note else ""
@@ -176,6 +177,13 @@ def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judg
         note,
         str(typed.stage) if typed.stage else "",
     )
+
+
+def _choices(facts: tuple[Box, ...]) -> tuple[Box, ...]:
+    """The life as it is, and with each step better."""
+    keys = ("life", "life_cleaner", "life_cooler", "life_thicker_oil")
+    found = tuple(box for box in facts if box.anchor.partition("-")[2] in keys)
+    return found if len(found) > 1 else ()
 
 
 def title(sheet: Sheet, shaft: ShaftSheet) -> str:
