@@ -66,6 +66,15 @@ def foot_prying(
     return Pried(together, together / (bolts / 2 if apart else bolts))
 
 
+@method(r"M = H\,h / 1000", STATICS)
+def tipping_moment(
+    side: Annotated[float, Is("side load on the foot", "H", "N", 0, 5_000_000)],
+    height: Annotated[float, Is("height of the shaft over the base", "h", "mm", 0, 5000)],
+) -> Annotated[float, Is("tipping moment", "M", "N.m")]:
+    """Tipping moment of a side load on a foot"""
+    return side * height / 1000
+
+
 class Strip(NamedTuple):
     internal: Annotated[float, Is("strip area of the tapped thread per length", r"A_i'", "mm2")]
     external: Annotated[float, Is("strip area of the bolt thread per length", r"A_e'", "mm2")]

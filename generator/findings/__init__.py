@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from generator.findings import axial, bolts, clearance, documents, grease, housing, loads, locks, rings, seat
+from generator.findings import axial, bolts, clearance, documents, feet, grease, housing, loads, locks, rings, seat
 from generator.findings.finding import JOBS, LEVELS, Judged, Looks, judged
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Plant
@@ -48,6 +48,8 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (axial.TakeUpWithoutFloat, axial.take_up_without_float),
     (housing.TakeUpTravelUsed, housing.take_up_travel_used),
     (housing.SealMisalignment, housing.seal_misalignment),
+    (feet.FootSlips, feet.foot_slips),
+    (feet.FootOpens, feet.foot_opens),
     (loads.SlopeOverCapability, loads.slope_over_capability),
     (loads.LoadTurnsWithTheRing, loads.load_turns_with_the_ring),
     (loads.MinimumLoad, loads.minimum_load),

@@ -4,10 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from generator.calc.bolts import least_clamp, thread_stress_area, tightening_scatter
-from generator.calc.feet import bolt_breaking_load, foot_lift_off, foot_slip, load_on_base, tapped_hole, thread_engagement
+from generator.calc.feet import (
+    bolt_breaking_load,
+    foot_lift_off,
+    foot_prying,
+    foot_slip,
+    load_on_base,
+    tapped_hole,
+    thread_engagement,
+    tipping_moment,
+)
 from generator.housings import style_of
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.bolts import bolt_strength_class, clamp_of_torque
@@ -92,6 +101,22 @@ def _on_a_base(bench: Bench, bolt: Bolt, clamp: Known, load: LoadHere, friction:
         lift = foot_lift_off.of(bolts=bolt.count, clamp=clamp, uplift=up, length=housing.typed.foot.length, safety=safety)
         yield Line("lift_allowed", "bolts", say("Clamp left against lifting"), lift.clamp)
         yield Line("tip_allowed", "bolts", say("Tipping moment without a gap"), lift.moment)
+        yield from _tipping(bench, bolt, sides)
+
+
+def _tipping(bench: Bench, bolt: Bolt, sides: Any) -> Iterator[Line]:
+    """The tipping moment there is; and what the pulled bolts then carry, of a foot with four."""
+    housing = bench.position.housing
+    assert housing and housing.typed.foot
+    if housing.typed.centre_height is None:
+        return
+    moment = tipping_moment.of(side=sides.side, height=housing.typed.centre_height)
+    yield Line("tip_moment", "bolts", say("Tipping moment of the side load"), moment)
+    typed = housing.typed.bolts
+    if typed is None or typed.count.content < 4 or typed.apart is None:
+        return
+    pried = foot_prying.of(bolts=bolt.count, moment=moment, down=sides.down, length=housing.typed.foot.length, apart=typed.apart)
+    yield Line("pried", "bolts", say("Each pulled bolt then carries"), pried.each)
 
 
 def tapped_lines(bench: Bench, bolt: Bolt) -> Iterator[Line]:

@@ -6,16 +6,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from generator.calc.equivalent import (
+    ball_ratio,
     equivalent_load_cylindrical,
     equivalent_load_roller,
     mean_load,
     minimum_load,
     pitch_circle,
+    roller_factors_agree,
     static_safety,
 )
 from generator.calc.life import fatigue_load_limit, rating_life
 from generator.mounting.bench import Bench
-from generator.mounting.chains.life import equivalent_load_ball
+from generator.mounting.chains.life import equivalent_load_ball, f0_factor
 from generator.mounting.loads import Duty, axial_load, duties, load_here, no_load
 from generator.mounting.sheet import Line
 from generator.say import say
@@ -75,7 +77,7 @@ def equivalent_load(bench: Bench, duty: Duty) -> Known:
     kind, ratings, factors = str(bearing.typed.kind), bearing.typed.ratings, bearing.typed.thrust
     c0 = ratings.static if ratings else _unrated(bench)
     if kind in ("ball insert", "deep groove ball"):
-        return equivalent_load_ball.of(radial=duty.across, axial=duty.along, static_rating=c0).load  # type: ignore[no-any-return]
+        return equivalent_load_ball.of(radial=duty.across, axial=duty.along, static_rating=c0, f0=_f0(bench)).load  # type: ignore[no-any-return]
     if kind == "cylindrical roller":
         return equivalent_load_cylindrical.of(radial=duty.across, axial=duty.along)  # type: ignore[no-any-return]
     if factors is None:
@@ -86,11 +88,27 @@ def equivalent_load(bench: Bench, duty: Duty) -> Known:
     return equivalent_load_roller.of(radial=duty.across, axial=duty.along, e=factors.e, y1=factors.Y1, y2=factors.Y2)  # type: ignore[no-any-return]
 
 
+def _f0(bench: Bench) -> Known | None:
+    """The factor f0 from the size of the balls, None where they are not on file."""
+    bearing = bench.position.bearing
+    assert bearing
+    inside = bearing.typed.elements
+    if inside is None:
+        return None
+    pitch = bearing.typed.pitch_circle or pitch_circle.of(bore=bearing.typed.bore.size, outside=bearing.typed.outside)
+    found: Known = f0_factor.of(ratio=ball_ratio.of(ball=inside.size, pitch=pitch, angle=inside.angle))
+    return found
+
+
 def rating_lines(bench: Bench, found: Rated) -> Iterator[Line]:
     """The lines on load against rating."""
     yield Line("equivalent_load", "life", say("Equivalent load, over all states"), found.load)
     bearing = bench.position.bearing
     assert bearing
+    if bearing.typed.thrust is not None:
+        factors = bearing.typed.thrust
+        agree = roller_factors_agree.of(e=factors.e, y1=factors.Y1, y2=factors.Y2, y0=factors.Y0)
+        yield Line("thrust_factors", "life", say("Thrust factors on file, with one another"), agree)
     yield from _static(bench, found)
     yield from _least(bench, found)
     yield Line("rating_life", "life", say("Rating life"), found.hours)

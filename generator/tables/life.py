@@ -1,5 +1,7 @@
 """Look-ups for loads and life: thrust factors, f0, reliability, cleanliness, static safety, slopes; between rows of a table straight lines."""
 
+from math import degrees
+
 from generator.say import say
 from generator.tables import found, not_in, row_in_range, row_where, table
 from generator.units import convert
@@ -61,13 +63,11 @@ def slope_allowed(kind: str) -> tuple[Value | Withheld, Value | Withheld]:
     if row is None:
         held = not_in("slope-limits", kind)
         return held, held
+    ends = tuple(degrees(float(row[end])) for end in ("low_rad", "high_rad"))
     if row["practice"]:
         why = LookedUp(None, table("slope-limits").title, (("bearing", kind),))
-        return Value(float(row["low_rad"]), "rad", why), Value(float(row["high_rad"]), "rad", why)
-    return (
-        found("slope-limits", float(row["low_rad"]), "rad", bearing=kind),
-        found("slope-limits", float(row["high_rad"]), "rad", bearing=kind),
-    )
+        return Value(ends[0], "deg", why), Value(ends[1], "deg", why)
+    return found("slope-limits", ends[0], "deg", bearing=kind), found("slope-limits", ends[1], "deg", bearing=kind)
 
 
 def _between(name: str, key: str, part: str, at: float) -> float:
