@@ -17,7 +17,8 @@ from generator.plant.model.machine import Machine
 from generator.plant.model.plant import Acceptance, Plant
 from generator.plant.problems import Problems
 from generator.plant.read import read_tree
-from generator.plant.schema import json_schema
+from generator.plant.schema import json_schema, write_schemas
+from tests.copies import PLANT
 
 KINDS = (Plant, Acceptance, Machine, Document, Bearing, Sleeve, Housing, Unit, Grease, Fastener, Tool)
 
@@ -94,3 +95,9 @@ def test_a_closed_list_takes_what_an_editor_makes_of_it() -> None:
 
 def test_a_key_that_may_be_left_out_may_not_be_empty() -> None:
     assert '"null"' not in json.dumps(json_schema(Machine))
+
+
+def test_the_demo_s_schemas_are_those_of_the_model(tmp_path: Path) -> None:
+    fresh = write_schemas(tmp_path)
+    there = PLANT / "schema"
+    assert [path.name for path in fresh if path.read_bytes() != (there / path.name).read_bytes()] == []
