@@ -45,6 +45,7 @@ UNITS: dict[str, tuple[str, str, tuple[str, ...]]] = {
     "lb": ("mass", "lb", ("lbs",)),
     "g/stroke": ("mass", "g", ()),
     "rpm": ("speed", "rpm", ("r/min", "1/min", "min-1", "rev/min", "/min")),
+    "Hz": ("frequency", "Hz", ("1/s", "hertz")),
     "degC": ("temperature", "degC", ("°C", "C", "deg C", "℃")),
     "degF": ("temperature", "degF", ("°F", "F", "deg F", "℉")),
     "K": ("temperature difference", "K", ("kelvin",)),

@@ -25,11 +25,11 @@ class Defects(NamedTuple):
     bpfi: Annotated[float, Is("passes over a defect of the inner ring in one turn", r"o_{\mathrm{BPFI}}")]
     bsf: Annotated[float, Is("spins of a rolling element in one turn", r"o_{\mathrm{BSF}}")]
     twice_bsf: Annotated[float, Is("strikes of a defect of a rolling element in one turn", r"2\,o_{\mathrm{BSF}}")]
-    ftf_hz: Annotated[float, Is("frequency of the cage, in hertz", r"f_{\mathrm{FTF}}")]
-    bpfo_hz: Annotated[float, Is("frequency of a defect of the outer ring, in hertz", r"f_{\mathrm{BPFO}}")]
-    bpfi_hz: Annotated[float, Is("frequency of a defect of the inner ring, in hertz", r"f_{\mathrm{BPFI}}")]
-    bsf_hz: Annotated[float, Is("frequency of spin of a rolling element, in hertz", r"f_{\mathrm{BSF}}")]
-    twice_bsf_hz: Annotated[float, Is("frequency of a defect of a rolling element, in hertz", r"2\,f_{\mathrm{BSF}}")]
+    ftf_hz: Annotated[float, Is("frequency of the cage", r"f_{\mathrm{FTF}}", "Hz")]
+    bpfo_hz: Annotated[float, Is("frequency of a defect of the outer ring", r"f_{\mathrm{BPFO}}", "Hz")]
+    bpfi_hz: Annotated[float, Is("frequency of a defect of the inner ring", r"f_{\mathrm{BPFI}}", "Hz")]
+    bsf_hz: Annotated[float, Is("frequency of spin of a rolling element", r"f_{\mathrm{BSF}}", "Hz")]
+    twice_bsf_hz: Annotated[float, Is("frequency of a defect of a rolling element", r"2\,f_{\mathrm{BSF}}", "Hz")]
 
 
 @method(
@@ -63,9 +63,9 @@ class RoughDefects(NamedTuple):
     ftf: Annotated[float, Is("turns of the cage in one turn of the shaft", r"o_{\mathrm{FTF}}")]
     bpfo: Annotated[float, Is("passes over a defect of the outer ring in one turn", r"o_{\mathrm{BPFO}}")]
     bpfi: Annotated[float, Is("passes over a defect of the inner ring in one turn", r"o_{\mathrm{BPFI}}")]
-    ftf_hz: Annotated[float, Is("frequency of the cage, in hertz", r"f_{\mathrm{FTF}}")]
-    bpfo_hz: Annotated[float, Is("frequency of a defect of the outer ring, in hertz", r"f_{\mathrm{BPFO}}")]
-    bpfi_hz: Annotated[float, Is("frequency of a defect of the inner ring, in hertz", r"f_{\mathrm{BPFI}}")]
+    ftf_hz: Annotated[float, Is("frequency of the cage", r"f_{\mathrm{FTF}}", "Hz")]
+    bpfo_hz: Annotated[float, Is("frequency of a defect of the outer ring", r"f_{\mathrm{BPFO}}", "Hz")]
+    bpfi_hz: Annotated[float, Is("frequency of a defect of the inner ring", r"f_{\mathrm{BPFI}}", "Hz")]
 
 
 @method(

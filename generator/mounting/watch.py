@@ -14,10 +14,10 @@ from generator.say import say
 from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
 FREQUENCIES = {
-    "bpfo_hz": "Defect of the outer ring, times a second",
-    "bpfi_hz": "Defect of the inner ring, times a second",
-    "twice_bsf_hz": "Defect of a rolling element, times a second",
-    "ftf_hz": "The cage, times a second",
+    "bpfo_hz": "Defect of the outer ring",
+    "bpfi_hz": "Defect of the inner ring",
+    "twice_bsf_hz": "Defect of a rolling element",
+    "ftf_hz": "The cage",
 }
 
 
