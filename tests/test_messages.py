@@ -10,7 +10,7 @@ from babel.messages.pofile import read_po
 
 HOUSE = Path(__file__).parents[1] / "generator"
 METHODS = [("**.py", "python"), ("**.html", "jinja2.ext:babel_extract")]
-KEYWORDS = {"say": None, "_": None, "gettext": None}
+KEYWORDS = {"say": None, "told": None, "mark": None, "_": None, "gettext": None}
 
 
 def extracted() -> set[str]:

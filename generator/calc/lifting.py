@@ -4,7 +4,7 @@ from math import cos, pi, sqrt
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
-from generator.calc.shafts import STATICS, Acting, Carried
+from generator.calc.shafts import GRAVITY, STATICS, Acting, Carried
 from generator.method import Is, Refused, method
 from generator.say import say
 from generator.value import Citation
@@ -147,3 +147,9 @@ def greatest_torque(torques: tuple[Twist, ...]) -> Annotated[float, Is("torque i
     """Greatest torque that any drive brings into a shaft
     Taken for the whole shaft. Nothing, where no drive is typed."""
     return max((one.torque for one in torques), default=0.0)
+
+
+@method(r"m = \frac{F}{g}", Citation("CGPM", "1901", "standard gravity", "seen"))
+def mass_of_weight(force: Annotated[float, Is("weight", "F", "N", 0, 2_000_000)]) -> Annotated[float, Is("mass", "m", "kg")]:
+    """Mass that weighs as much, as lifting gear is rated"""
+    return force / GRAVITY

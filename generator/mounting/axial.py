@@ -72,6 +72,8 @@ def shaft_lines(shaft: Shaft) -> Iterator[Line]:
 def position_axial_lines(bench: Bench) -> Iterator[Line]:
     """Float of a free unit toward each end, and whether it is enough for the growth that comes that way."""
     position, shaft = bench.position, bench.shaft
+    if position.typed.at is not None:
+        yield Line("place", "axial", say("Its middle, from the face of the {end}", end=bench.shaft.ends[0]), position.typed.at)
     yield Line("holds", "axial", say("Along the shaft it is"), worded(position.typed.holds))
     if str(position.typed.holds) == "fixed" or len(shaft.positions) < 2:
         return

@@ -102,6 +102,7 @@ def bolt_lines(bench: Bench, so_far: Mapping[str, Line]) -> Iterator[Line]:
     yield Line("bolt_count", "bolts", say("Bolts"), bolt.count)
     yield Line("bolt_thread", "bolts", say("Thread of the bolts"), bolt.thread)
     yield Line("bolt_class", "bolts", say("Class of the bolts"), bolt.strength_class)
+    yield Line("thread_state", "bolts", say("Threads, when tightened"), bolt.state)
     polymer = str(housing.typed.body.material) == "polymer"
     limits = () if polymer else tuple(_limits(bench, bolt))
     torque = _governing(bench, bolt, polymer, limits)

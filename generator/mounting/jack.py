@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from generator.calc.bending import section_weights
-from generator.calc.lifting import gravity_support_load, lifting_gear, stands_many
+from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_weight, stands_many
 from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
 from generator.mounting.bench import Bench
 from generator.mounting.loads import holder_letter
@@ -37,9 +37,15 @@ def jack_lines(bench: Bench) -> Iterator[Line]:
         beside = ((say("lifted by {lift}", lift=text(bench.practice("jack_lift"))), raised),) if isinstance(raised, Value) else ()
         yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=NOTE)
     yield Line("jack_verdict", "load", say("On the jack the shaft"), verdict)
-    yield Line(
-        "jack_rating", "load", say("Least rating of jack or sling"), lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
-    )
+    yield from _rated(bench, load)
+
+
+def _rated(bench: Bench, load: Known) -> Iterator[Line]:
+    """What the gear must be rated for; and both as masses, as gear is marked."""
+    rating = lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
+    yield Line("jack_rating", "load", say("Least rating of jack or sling"), rating)
+    yield Line("jack_mass", "load", say("The same load as a mass"), mass_of_weight.of(force=load))
+    yield Line("jack_rating_mass", "load", say("Rating as a mass"), mass_of_weight.of(force=rating))
 
 
 def _at_bearing(position: Position) -> Value:
@@ -104,6 +110,4 @@ def _hanging(bench: Bench) -> Iterator[Line]:
     rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None]
     load = load_along.of(pushes=Rows(tuple(rows)))
     yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=NOTE)
-    yield Line(
-        "jack_rating", "load", say("Least rating of jack or sling"), lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
-    )
+    yield from _rated(bench, load)

@@ -41,6 +41,7 @@ def seat_lines(bench: Bench) -> Iterator[Line]:
         ("roughness", say("Roughness Ra")),
     ):
         yield Line(key, "seat", name, form[key])
+    yield Line("warm_reading", "seat", say("How far from 20 °C a shaft may be read uncorrected"), bench.practice("warm_reading"))
     yield from _fit(bench, class_)
     yield from _bar(bench, limits)
     yield from _readings(bench, limits, form)

@@ -171,7 +171,7 @@ def _check_sections(shaft: Shaft, names: Names) -> None:
 
 
 def _check_position(letter: str, position: Position, letters: Mapping[str, Any], ends: list[str], names: Names) -> None:
-    for end in (position.nut, position.collar, *((position.floats.model_extra or {}) if position.floats else {})):
+    for end in (position.nut, position.collar, position.frame, *((position.floats.model_extra or {}) if position.floats else {})):
         if end is not None and str(end) not in ends:
             place: Any = getattr(end, "place", None) or getattr(getattr(position.floats, "by", None), "place", NOWHERE)
             names.problems.add(

@@ -20,7 +20,6 @@ from generator.plant.resolve import read_plant
 from generator.records.ledger import extended, standing
 from generator.say import say, speak
 from generator.show import shown
-from generator.site.cautions import at_work, banner
 from generator.site.drawings.style import style
 from generator.site.exercises import exercise_for, guide_value, term
 from generator.site.finder.index import Entry
@@ -41,6 +40,7 @@ from generator.site.pages.revisions.page import revisions_view
 from generator.site.pages.round.page import round_view
 from generator.site.pages.year.page import year_view
 from generator.site.render import rendered, slug
+from generator.work.cautions import at_work, banner
 
 
 class PlantRefused(Exception):

@@ -145,6 +145,7 @@ class Position(Part):
     fitted: Fitted | None = may("what is really there, where it differs from what is meant", "{sleeve: Orvane sleeve 2 3/8 in}")
     nut: Name | None = may("the end of the shaft the nut is toward", "drive end")
     collar: Name | None = may("the end of the shaft the collar or screws are toward", "far end")
+    frame: Name | None = may("of a flange: the end of the shaft its frame is toward, seen from the flange", "drive end")
     mounted: Annotated[Any, OneOf("first", "second")] | None = may(
         "which unit of the shaft is locked first; the fixed one unless said", "first"
     )

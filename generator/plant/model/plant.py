@@ -26,12 +26,14 @@ class Where(Part):
     housing: Name | None = may("a housing style", "pillow block")
 
 
+QUOTED_AT = ("isolating", "lifting", "hot work", "greasing", "working at height", "working with food", "in dust", "locking", "bolting", "giving back")
 GIVES = ("seat.class", "seat.limits", "nut.side", "fixed.at", "bolts.class", "grease.planned")
 
 
 class Rule(Part):
     says: Words = needed("the rule in words", "grease stopped and isolated unless the fitting is piped out")
     gives: dict[Name, Name] | None = may("the value it gives: one of " + ", ".join(f"`{key}`" for key in GIVES), "{seat.class: h8}")
+    quoted_at: Annotated[Any, OneOf(*QUOTED_AT)] | None = may("the work at which the crew is shown it, in its own words", "lifting")
     where: Where | None = may("where it holds; everywhere unless said", "{area: PAK, locking: adapter sleeve}")
     after: Annotated[Value, Quantity("hour", low=0, high=100_000)] | None = may("a time after which it asks for something", "24 hour")
     mass: Mass | None = may("a mass it names", "40 kg")
@@ -61,6 +63,8 @@ class Practice(Part):
     slip_room: Length | None = may("room a heated ring is given to slide on", "0.030 mm")
     heating_ceiling: Temperature | None = may("hottest a ring is heated, where its maker says nothing", "110 degC")
     mounting_air: Temperature | None = may("temperature of shaft and frame when a unit is set", "20 degC")
+    shoulder_blade: Length | None = may("thickest blade that may go in between a heated ring and its shoulder", "0.03 mm")
+    hot_touch: Temperature | None = may("surface temperature from which bare skin is burnt in a minute (ISO 13732-1, from memory)", "51 degC")
     seat_friction: Factor | None = may("friction of a pressed seat mounted oiled", "0.08")
     dry_seat_friction: Factor | None = may("friction of a pressed seat mounted dry", "0.12")
     drive_up_friction: Factor | None = may("friction on taper, thread and nut while driving up, oiled", "0.12")

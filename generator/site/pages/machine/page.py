@@ -14,12 +14,13 @@ from generator.mounting.chains import ALL
 from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
 from generator.say import say
 from generator.show import Shown, shown
-from generator.site.cautions import Message, standing
 from generator.site.pages.machine.load_pictures import bent_drawing, clearance_drawing, life_drawing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
 from generator.value import Computed, Value, Withheld
+from generator.work.cautions import standing
+from generator.work.messages import Message
 
 GROUP_NAMES = {
     "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",

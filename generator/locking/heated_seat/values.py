@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from generator.locking.sleeve_by_clearance import clearance_lines
+from generator.locking.sleeve_by_clearance.values import clearance_lines
 from generator.mounting.bench import Bench
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position
@@ -33,4 +33,5 @@ def lines(bench: Bench) -> Iterator[Line]:
     yield Line(
         "clearance_least_left", "lock", say("Least clearance left, cold"), bench.maker("clearance_least", say("least clearance left"))
     )
+    yield Line("shoulder_blade", "lock", say("Blade that may not go in at the shoulder"), bench.practice("shoulder_blade"))
     yield from clearance_lines(bench)

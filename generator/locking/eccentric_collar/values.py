@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from generator.calc.screws import eccentric_collar
 from generator.locking.holding import hold_lines, pushed
 from generator.locking.screw import screw_lines
-from generator.locking.set_screws import bite_lines
+from generator.locking.set_screws.values import bite_lines
 from generator.locking.sleeve import end_word
 from generator.locking.speed import speed_lines
 from generator.mounting.bench import Bench, worded

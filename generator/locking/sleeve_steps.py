@@ -1,0 +1,103 @@
+"""Steps that both ways of locking on an adapter sleeve share: clean, oil, slide on, hand tight, mark, lock the nut, and the nut off again."""
+
+from __future__ import annotations
+
+from generator.case import CLEARANCE, Case
+from generator.say import say
+from generator.steps import Figures, Items, Step, Told, Trouble, told
+
+
+def cleaned(case: Case) -> Items:
+    """Dry and clean, then a thin film of light oil."""
+    yield Step(
+        "clean parts", "lock", told("Wipe shaft, bore, sleeve and nut dry and free of lint. Dress every burr by hand."),
+        told("A gloved finger feels no edge."), takes=("lint-free cloth", "fine stone"),
+    )  # fmt: skip
+    yield Step(
+        "oil film", "lock", told("Put a thin film of light oil on the sleeve's taper, the nut's thread and the nut's face."),
+        told("The taper shines and nothing runs off. Where the maker asks for a dry taper, the maker rules."), takes=("light oil",),
+    )  # fmt: skip
+
+
+def slid_on(case: Case, f: Figures) -> Items:
+    """Onto the shaft, the nut on its side."""
+    what = (
+        told("Slide sleeve, bearing and nut on: nut toward the {side}.", side=f("nut_side"))
+        if case.feeler
+        else told("Slide sleeve, unit and nut on: nut toward the {side}.", side=f("nut_side"))
+    )
+    stuck = Trouble(say("Will not slide on"), told("Back the nut off and ease the slot with a soft wedge. Never drive it with a hammer."))
+    yield Step("slide on", "lock", what, told("The thick end of the taper is away from the nut."), (stuck,), takes=("soft wedge",))
+
+
+def hand_tight(case: Case) -> Items:
+    """The counting point: load off, hand tight, one mark."""
+    yield Step("load off", "lock", _lift(case), _load_is_off(case), takes=("lifting gear",))
+    way = (
+        told("Turn the nut by hand, gloves on, anticlockwise seen from the nut, until it goes no further. No wrench.")
+        if case.hand == "left"
+        else told("Turn the nut by hand, gloves on, clockwise seen from the nut, until it goes no further. No wrench.")
+    )
+    doubt = Trouble(say("In doubt"), told("Back the nut off and do it again."))
+    turns = Trouble(say("Sleeve turns with the nut"), told("Hold the slot with a soft tool; turn the nut alone."))
+    yield Step("hand tight", "lock", way, told("The sleeve can no longer be turned or slid on the shaft by hand."), (doubt, turns))
+    yield Step(
+        "mark", "lock", told("Mark nut, sleeve slot and shaft in one line."), told("One mark. It is never made anew."),
+        takes=("paint pen",), picture="nut turn",
+    )  # fmt: skip
+
+
+def _lift(case: Case) -> Told:
+    if case.lies == "vertical":
+        return told("Let the sling carry until this unit bears nothing along the shaft.")
+    return told("Lift until the shaft just floats at this unit.")
+
+
+def _load_is_off(case: Case) -> Told:
+    if case.way == CLEARANCE:
+        return told("The bearing hangs free: nothing touches its outer ring. More lift strains the next bearing.")
+    if case.housing in ("pillow block", "tapped base") and case.lies != "vertical":
+        return told("A slip of paper pulls out from under the foot. More lift strains the next bearing.")
+    return told("The housing slides by hand on the line of the shaft. More lift strains the next bearing.")
+
+
+def nut_locked(case: Case, f: Figures) -> Items:
+    """What keeps the nut from slackening, always forward."""
+    forward = Trouble(
+        say("Nut does not line up"),
+        told("Forward to the next slot within the most it may turn, never back. None within it: slacken all, again from hand tight."),
+    )
+    if case.nut_lock == "retaining screw":
+        does = told("Turn the retaining screw into its slot, to {torque}.", torque=f("retaining_screw"))
+        takes: tuple[str, ...] = ("torque tool for the lock", "key for the lock")
+    elif case.nut_lock == "locking plate":
+        does, takes = told("Fit the locking plate into the nut's slot and bolt it fast."), ("spanner",)
+    else:
+        does, takes = told("Bend one tab of the washer flat into the nut's slot."), ("soft drift",)
+    yield Step("lock nut", "lock", does, None, (forward,), takes=takes, picture="nut turn")
+
+
+def nut_off(case: Case) -> Items:
+    """Off again: the nut stays on its thread and catches the jump."""
+    if case.nut_lock == "retaining screw":
+        yield Step("unlock", "lock", told("Take the retaining screw out."), takes=("key for the lock",))
+    elif case.nut_lock == "locking plate":
+        yield Step("unlock", "lock", told("Take the locking plate off."), takes=("spanner",))
+    else:
+        yield Step("unlock", "lock", told("Bend the washer's tab up out of its slot."), takes=("soft drift",))
+    yield Step(
+        "nut back", "lock", told("Turn the nut back by one whole turn and leave it on its thread."),
+        told("A gap shows that is wider than the travel on this page."), takes=("hook wrench",),
+    )  # fmt: skip
+    stuck = Trouble(
+        say("Does not let go"),
+        told("Turn the piece round by a quarter and tap again. Heat or a cutter only when the engineer says how."),
+    )
+    yield Step(
+        "let go",
+        "lock",
+        told("Give the nut even taps all round, through a soft tube, until the ring lets go."),
+        None,
+        (stuck,),
+        takes=("soft tube", "soft hammer", "eye protection"),
+    )

@@ -1,0 +1,144 @@
+"""A position of a plant as a case of work."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from generator.case import Case
+from generator.housings import style_of
+from generator.locking import locking_of
+from generator.mounting.practice import practice
+from generator.mounting.sheet import MachineSheets, ShaftSheet, Sheet
+from generator.plant.plant import Named, Plant
+from generator.units import convert
+from generator.value import Value
+
+# words by which an energy as typed is known to stay when the drive is off
+STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge")
+
+
+def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Sheet) -> Case | None:
+    """The case, None where bearing or housing are not known or no way of locking is."""
+    position, locking = sheet.position, locking_of(sheet.position)
+    if position.bearing is None or position.housing is None or locking is None:
+        return None
+    typed, around = position.typed, position.typed.surroundings
+    isolation = machine.machine.typed.isolation
+    energies = tuple(str(energy) for energy in isolation.energies)
+    others = [one.position.letter for one in shaft.sheets if one is not sheet and one.order == "first"]
+    return Case(
+        way=locking.WAY,
+        housing=str(position.housing.typed.style),
+        bearing=str(position.bearing.typed.kind),
+        **_nut(sheet),
+        body=str(position.housing.typed.body.material),
+        lies=str(shaft.shaft.typed.lies),
+        holds=str(typed.holds),
+        floats_by=_floats_by(sheet),
+        order=sheet.order,
+        turns=str(shaft.shaft.typed.turns or ""),
+        zone=str(around.zone) if around and around.zone else "none",
+        water=str(around.water) if around and around.water else "none",
+        hot=hot(plant, machine, [sheet]),
+        hazards=frozenset(str(hazard) for hazard in machine.machine.typed.hazards or ()),
+        procedure=str(isolation.procedure),
+        energies=energies,
+        stored=stays(energies),
+        heavy=_heavy(plant, sheet),
+        **_grease(sheet),
+        stainless_bolts=_stainless(sheet),
+        tapped=style_of(position.housing.typed.style).tapped,
+        weight_on=str(shaft.shaft.typed.weight_on or "") == position.letter,
+        alone=len(shaft.sheets) == 1,
+        ends=shaft.shaft.ends,
+        lock_toward=str(typed.nut or typed.collar or ""),
+        unit=_bought(sheet),
+        others=", ".join(others),
+    )
+
+
+def stays(energies: Iterable[str]) -> tuple[str, ...]:
+    """Those energies that stay when the drive is off."""
+    return tuple(energy for energy in energies if any(word in energy.lower() for word in STORED))
+
+
+def hot(plant: Plant, machine: MachineSheets, sheets: Iterable[Sheet]) -> bool:
+    """Whether a surface may burn bare skin: stated, or a bearing or its shaft as warm as that."""
+    if any(str(hazard) == "hot surface" for hazard in machine.machine.typed.hazards or ()):
+        return True
+    limit = practice(plant, "hot_touch").content
+    warm = [sheet.number("bearing_temperature") for sheet in sheets]
+    shafts = [shaft.shaft.typed.temperature.shaft for shaft in machine.shafts if shaft.shaft.typed.temperature]
+    return any(one is not None and convert(one.content, one.unit, "degC") >= limit for one in (*warm, *shafts))
+
+
+def _nut(sheet: Sheet) -> dict[str, object]:
+    position = sheet.position
+    if position.sleeve is None:
+        return {}
+    nut, frame, side = position.sleeve.typed.nut, position.typed.frame, position.typed.nut
+    order = sheet.number("flange_order")
+    where = "" if frame is None or side is None else "nut side" if str(frame) == str(side) else "opposite the nut"
+    words = tuple(" ".join(part.removeprefix(" then").split()) for part in str(order.content).split(",")) if order is not None else ()
+    return {
+        "works": str(nut.works), "nut_lock": str(nut.lock), "hand": str(position.sleeve.typed.hand), "frame": where, "maker_order": words,
+    }  # fmt: skip
+
+
+def _floats_by(sheet: Sheet) -> str:
+    """How it floats: as typed; a ring without locating rings in a wide bore is loose in its housing; a take-up is guided by its frame."""
+    typed, housing = sheet.position.typed, sheet.position.housing
+    if str(typed.holds) != "free":
+        return ""
+    if typed.floats is not None:
+        return str(typed.floats.by)
+    assert housing
+    return "guided frame" if housing.typed.guide is not None else ""
+
+
+def _grease(sheet: Sheet) -> dict[str, object]:
+    position = sheet.position
+    grease, regrease, fitting = position.typed.grease, position.typed.regrease, position.typed.fitting
+    assert position.bearing
+    sealing = position.bearing.typed.sealing
+    shots = sheet.number("grease_shots")
+    return {
+        "feed": str(grease.feed) if grease and grease.feed else "gun",
+        "purge": str(grease.purge) if grease and grease.purge else "",
+        "regrease": str(regrease.when) if regrease else "stopped",
+        "fitting": str(fitting.place) if fitting else "",
+        "fast": shots is not None and shots.content > 1,
+        "sealed": sealing is not None and str(sealing.regreasable) == "no",
+    }
+
+
+def _stainless(sheet: Sheet) -> bool:
+    class_ = sheet.number("bolt_class")
+    return class_ is not None and str(class_.content).startswith("A")
+
+
+def _bought(sheet: Sheet) -> str:
+    position = sheet.position
+    parts: tuple[Named[object] | None, ...] = (position.unit,) if position.unit else (position.bearing, position.sleeve, position.housing)
+    return ", ".join(part.name for part in parts if part is not None)
+
+
+def mass_of(sheet: Sheet) -> Value | None:
+    """The mass of what is carried to the machine as one piece: bearing, sleeve and housing; None where one is not on file."""
+    parts = [part for part in (sheet.position.bearing, sheet.position.sleeve, sheet.position.housing) if part is not None]
+    masses = [part.typed.mass for part in parts]
+    if any(mass is None for mass in masses):
+        return None
+    total = sum(convert(mass.content, mass.unit, "kg") for mass in masses if mass is not None)
+    first = masses[0]
+    assert first is not None
+    return Value(total, "kg", first.reason)
+
+
+def _heavy(plant: Plant, sheet: Sheet) -> str:
+    limits = [rule.mass for rule in (plant.typed.rules or {}).values() if rule.mass is not None and str(rule.quoted_at or "") == "lifting"]
+    mass = mass_of(sheet)
+    if not limits or mass is None:
+        return "not known"
+    least = min(convert(limit.content, limit.unit, "kg") for limit in limits)
+    return "over" if mass.content > least else "under"

@@ -1,0 +1,93 @@
+"""Putting a unit on, from the sheet in the hand to the locks off: the spine that is the same for every way of locking."""
+
+from __future__ import annotations
+
+from types import ModuleType
+
+from generator.case import HEATED, LOCKED_LAST, TURN, Case
+from generator.housings.steps import bolted, floated, frame_checked, housed
+from generator.say import say
+from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
+from generator.work.greasing import first_grease
+from generator.work.make_safe import isolated, sheet_in_hand, supported
+
+
+def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
+    """Every step and stop, in order."""
+    yield from sheet_in_hand()
+    yield from isolated(case)
+    yield from supported(case, f)
+    yield from seat_accepted(case, f)
+    yield from frame_checked(case, f)
+    yield from parts_matched(case, f)
+    yield from locking.put_on(case, f)
+    if case.way in LOCKED_LAST:
+        yield from first_grease(case, f)
+    elif case.way == TURN:
+        yield from floated(case, f)
+        yield from _bolted_last(case, f)
+        yield from first_grease(case, f)
+    else:
+        yield from housed(case, f)
+        yield from floated(case, f)
+        yield from first_grease(case, f)
+        yield from _bolted_last(case, f)
+    yield from given_back(case)
+
+
+def _bolted_last(case: Case, f: Figures) -> Items:
+    yield from bolted(case, f)
+    yield Step("turn free last", "bolts", told("Turn the shaft by hand."), told("It turns as freely as before the bolts were tight."))
+    yield Sign("S6", "bolts", told("Bolts at torque, shaft free."))
+
+
+def seat_accepted(case: Case, f: Figures) -> Items:
+    """Nine readings, near 20 degrees, inside size and form: S2."""
+    yield Step("clean seat", "seat", told("Clean the seat; dress burrs and old marks by hand."), told("A gloved finger feels no edge."), takes=("lint-free cloth", "fine stone"))  # fmt: skip
+    warm = Trouble(say("Warmer than {limit} off 20 degrees", limit=f("warm_reading")), told("Wait, or write the temperature and let the engineer correct it."))  # fmt: skip
+    yield Step(
+        "seat temperature", "seat", told("Read the temperature of shaft and micrometer: near 20 °C."), None, (warm,), takes=("thermometer",),
+        blanks=(Blank("shaft temperature", say("shaft"), "degC"),),
+    )  # fmt: skip
+    if case.way == HEATED:
+        yield Step(
+            "measure ring", "seat", told("Measure the bore of the ring at the same temperature as the shaft."), takes=("bore gauge",)
+        )
+    limits = f("shaft_limits")
+    small = Trouble(say("A reading is outside"), told("Stop. The shaft is not used as it is; write all nine and tell the engineer."))
+    form = Trouble(say("All inside, but they differ by more than {spread}", spread=f("out_of_round")), told("Stop. Size passes, form fails: the grip would be false."))  # fmt: skip
+    yield Step(
+        "measure seat", "seat", told("Measure nine diameters, three places by three directions: all inside {limits}.", limits=limits),
+        told("They differ from one another by no more than {spread}.", spread=f("out_of_round")), (small, form), takes=("micrometer",),
+        blanks=(Blank("seat smallest", say("smallest"), "mm"), Blank("seat largest", say("largest"), "mm")), picture="reading places",
+    )  # fmt: skip
+    yield Sign("S2", "seat", told("Shaft accepted, readings written."))
+
+
+def parts_matched(case: Case, f: Figures) -> Items:
+    """Carried, unpacked only now, read aloud: S3."""
+    yield Step("carry parts", "parts", told("Bring the parts to the machine, still wrapped: {unit}.", unit=case.unit), takes=("parts",))
+    yield Step("unpack", "parts", told("Unpack the bearing now, not before."), told("Its own grease or oil stays in, unless the maker says otherwise."))  # fmt: skip
+    near = Trouble(say("One sign differs"), told("Stop. An inch part looks like a metric one; nothing near is good enough."))
+    if case.sleeve:
+        does = told("Read designation, clearance class and nut thread {thread} aloud from the parts.", thread=f("lock_thread"))
+    else:
+        does = told("Read designation and clearance class aloud from the parts.")
+    yield Step("read designation", "parts", does, told("The second person reads along on the sheet."), (near,))
+    yield Sign("S3", "parts", told("Every part is the one on the sheet."))
+
+
+def given_back(case: Case) -> Items:
+    """Guards on, tools counted, S7, and only then power."""
+    yield Step("guards on", "give back", told("Put every guard back and fasten it."), told("No opening is left that a hand fits in."))
+    count = (
+        told("Count parts, tools and cloths back against the list: none may stay in a food zone.")
+        if case.food
+        else told("Count the tools back; take slings, jacks and shims away.")
+    )
+    yield Step("count", "give back", count)
+    yield Step("floor", "give back", told("Wipe up grease and oil."))
+    yield Sign("S7", "give back", told("Guards on, everyone clear: released to run."))
+    yield Step(
+        "power", "give back", told("Locks off, each by the one who laid it; power back by {procedure}.", procedure=case.procedure), None
+    )

@@ -1,0 +1,46 @@
+"""Taking a unit off: isolated and held, looked at before anything is wiped away, the lock last opened first."""
+
+from __future__ import annotations
+
+from types import ModuleType
+
+from generator.case import Case
+from generator.housings.steps import let_go, opened
+from generator.say import say
+from generator.steps import Blank, Figures, Items, Step, told
+from generator.work.make_safe import isolated, sheet_in_hand, supported
+
+
+def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
+    """Every step and stop, in order."""
+    yield Step(
+        "as found running", "sheet", told("Before it stops, and only from outside the guard: read temperature, vibration, noise."), None,
+        takes=("thermometer",), blanks=(Blank("temperature", say("as found"), "degC"),),
+    )  # fmt: skip
+    yield from sheet_in_hand()
+    yield from isolated(case)
+    yield from supported(case, f)
+    yield from _as_found(case)
+    yield from opened(case, f)
+    if case.feeler and case.housing == "split":
+        yield Step(
+            "clearance as found", "open", told("Read the clearance as it is, both rows, on the side free of load."), takes=("feeler",),
+            blanks=(Blank("clearance row 1", say("row 1"), "mm"), Blank("clearance row 2", say("row 2"), "mm")), picture="feeler",
+        )  # fmt: skip
+    yield from locking.take_off(case, f)
+    if case.sleeve:
+        yield from let_go(case)
+        yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), told("Nothing is driven along the shaft."))  # fmt: skip
+    yield Step("look at seat", "seat", told("Wipe the seat and look: wear, colour, old dents."), told("Write it on the record sheet."), takes=("lint-free cloth",))  # fmt: skip
+    yield Step("keep parts", "parts", told("Tag the failed parts and keep them until the engineer has seen them."), takes=("tags",))
+    yield Step("leave safe", "give back", told("Leave the shaft held and the locks on, or give back as after putting on."))
+
+
+def _as_found(case: Case) -> Items:
+    yield Step("clean outside", "as found", told("Clean the housing outside before it is opened."), takes=("lint-free cloth",))
+    yield Step(
+        "as found", "as found", told("Write what is seen before anything is wiped: marks of lock and nut, loose bolts, shims, grease."),
+        told("A picture helps. What is wiped away is lost."), takes=("record sheet", "paint pen"),
+    )  # fmt: skip
+    yield Step("load zone", "as found", told("Mark “up” on the outer ring or housing."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
+    yield Step("grease sample", "as found", told("Take a spoon of the old grease into a clean bag, tagged."), takes=("tags",))

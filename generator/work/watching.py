@@ -1,0 +1,65 @@
+"""Running in, and looking after it in service."""
+
+from __future__ import annotations
+
+from generator.case import LOCKED_LAST, Case
+from generator.say import say
+from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
+
+MINUTES = (15, 30, 60, 120)
+
+
+def run_in(case: Case, f: Figures) -> Items:
+    """From release to accepted readings, and the recheck with locks on."""
+    yield Step("released", "watch", told("See that S7 is signed: guards on, everyone clear."))
+    yield Step("air", "watch", told("Read the air beside the machine, and the housing, before it starts."), takes=("thermometer",), blanks=(Blank("ambient", say("air"), "degC"),))  # fmt: skip
+    yield Step("start", "watch", told("Start by the machine's own instruction and listen from outside the guard."), told("No rubbing, no knocking, no smell."))  # fmt: skip
+    stop = Trouble(say("It passes {stop}", stop=f("run_in_stop")), told("Stop the machine. Isolate before you look."))
+    climbs = Trouble(say("Still climbing at two hours, or over {alarm}", alarm=f("run_in_alarm")), told("Stop and report it. Too much grease peaks and falls; a wrong fit goes on climbing."))  # fmt: skip
+    yield Step(
+        "warm readings", "watch", told("Read the housing at the marked spot after 15, 30, 60 and 120 minutes."),
+        told("It rises, peaks, falls and settles at or under {usual}.", usual=f("run_in_usual")), (stop, climbs), takes=("thermometer",),
+        blanks=tuple(Blank("temperature", say("{minutes} min", minutes=minutes), "degC") for minutes in MINUTES),
+    )  # fmt: skip
+    if f.has("vibration_alarm"):
+        yield Step(
+            "vibration", "watch", told("Read vibration at the housing, three directions: under {alarm}.", alarm=f("vibration_alarm")), None,
+            (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
+            blanks=(Blank("vibration", say("greatest"), "mm/s"),),
+        )  # fmt: skip
+    yield Sign("S8", "watch", told("Readings accepted."))
+    yield from _seen_again(case, f)
+
+
+def _seen_again(case: Case, f: Figures) -> Items:
+    """After a day, and after a week: isolated again, bolts and lock tried at the same torque."""
+    yield Step("isolate again", "safe", told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure), takes=("isolation kit",))  # fmt: skip
+    if case.housing not in ("take-up", "cartridge"):
+        yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), takes=("torque tool for the bolts",))  # fmt: skip
+    if case.way in LOCKED_LAST:
+        yield Step("lock again", "lock", told("Try the screw of the lock at {torque}; look at the witness line.", torque=f("lock_screw")), told("Line unbroken, nothing crept."), takes=("torque tool for the lock",))  # fmt: skip
+    elif case.sleeve:
+        yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."))
+    yield Step("back again", "give back", told("Guards on, then locks off, each by the one who laid it."))
+
+
+def inspected(case: Case, f: Figures) -> Items:
+    """Look, listen, feel from outside the guard; nothing is opened and nothing isolated."""
+    yield Step("look", "watch", told("From outside the guard, look: leaks, colour of the grease, loose bolts, witness marks."), told("One change against last time means more than one limit."))  # fmt: skip
+    yield Step("listen", "watch", told("Listen with a rod or a meter on the marked spot, if it can be reached from outside."), told("Even, without knocking or whistling."))  # fmt: skip
+    hot = Trouble(say("Over {alarm}, or ten degrees over its own usual", alarm=f("run_in_alarm")), told("Report it the same shift. Over {stop}: stop the machine.", stop=f("run_in_stop")))  # fmt: skip
+    yield Step(
+        "temperature", "watch", told("Read housing and air at the marked spots."), None, (hot,), takes=("thermometer",),
+        blanks=(Blank("temperature", say("housing"), "degC"), Blank("ambient", say("air"), "degC")),
+    )  # fmt: skip
+    if f.has("vibration_alarm"):
+        yield Step(
+            "vibration", "watch", told("Read vibration at the housing, three directions: under {alarm}.", alarm=f("vibration_alarm")), None,
+            (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
+            blanks=(Blank("vibration", say("greatest"), "mm/s"),),
+        )  # fmt: skip
+    if case.housing == "take-up":
+        yield Step("take-up", "watch", told("Read both take-ups: used now {used}, reserve {reserve}.", used=f("travel_used"), reserve=f("travel_reserve")), blanks=(Blank("take-up used", say("this side"), "mm"), Blank("take-up used, other side", say("other side"), "mm")))  # fmt: skip
+    if case.dusty:
+        yield Step("dust", "watch", told("Look for dust lying on or round the housing; have it collected, not blown."), None)
+    yield Step("report", "watch", told("Write the readings down; a change is reported the same shift."), takes=("record sheet",))
