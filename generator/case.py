@@ -43,6 +43,7 @@ class Case:
     water: str = "none"
     hot: bool = False
     hazards: frozenset[str] = frozenset()
+    moving: str = ""  # what moves in the machine
     procedure: str = ""  # of isolation
     energies: tuple[str, ...] = ()
     stored: tuple[str, ...] = ()  # those that stay when the drive is off

@@ -103,7 +103,7 @@ class Blank:
 class Step:
     """One action.
 
-    `act`: what it does, a word the ordering rules go by, once in a job. `caution`: the id of the one message before it, "" for none.
+    `act`: what it does, a word the ordering rules go by, once in a job. `caution`: the id of the one message before it with its facts, "" for none.
     `takes`: what it needs in the hand, words of `work.take_along`. `picture`: the name of the drawing that belongs to it.
     `quotes`: the plant's own rules that apply to it.
     """
@@ -114,6 +114,7 @@ class Step:
     check: Told | None = None
     troubles: tuple[Trouble, ...] = ()
     caution: str = ""
+    caution_facts: tuple[tuple[str, str], ...] = ()
     takes: tuple[str, ...] = ()
     blanks: tuple[Blank, ...] = ()
     picture: str = ""

@@ -7,9 +7,10 @@ from datetime import date
 
 from generator.calc.bolts import torque_rounding, wrench_window
 from generator.mounting.bench import Bench
+from generator.mounting.practice import practice
 from generator.mounting.sheet import Line
 from generator.plant.model.library import Tool
-from generator.plant.plant import Named
+from generator.plant.plant import Named, Plant
 from generator.say import say
 from generator.units import convert
 from generator.value import Band, Entered, Known, LookedUp, Need, Value, Withheld
@@ -22,7 +23,7 @@ def wrench_lines(bench: Bench, torque: Known) -> Iterator[Line]:
     if isinstance(torque, Withheld):
         return
     least, most = (torque.lower, torque.upper) if isinstance(torque, Band) else (ANY, torque)
-    found = [(tool, setting) for tool in in_date(bench) if (setting := setting_on(tool, least, most)) is not None]
+    found = [(tool, setting) for tool in in_date(bench.plant) if (setting := setting_on(tool, least, most)) is not None]
     if not found:
         held = Withheld(
             say("no listed torque tool in date covers this torque between 20 and 100 % of its range"),
@@ -35,11 +36,11 @@ def wrench_lines(bench: Bench, torque: Known) -> Iterator[Line]:
     yield Line("bolt_wrench", "bolts", say("Tool"), Value(tool.name, "", Entered(tool.name, tool.place)))
 
 
-def in_date(bench: Bench) -> Iterator[Named[Tool]]:
+def in_date(plant: Plant) -> Iterator[Named[Tool]]:
     """The torque tools whose calibration has not run out."""
-    for tool in bench.plant.library.tools.values():
+    for tool in plant.library.tools.values():
         if str(tool.typed.kind) in ("torque wrench", "torque driver") and not run_out(
-            tool.typed.calibrated, bench.practice("tool_calibrated"), bench.plant.on
+            tool.typed.calibrated, practice(plant, "tool_calibrated"), plant.on
         ):
             yield tool
 

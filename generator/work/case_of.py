@@ -41,6 +41,7 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         water=str(around.water) if around and around.water else "none",
         hot=hot(plant, machine, [sheet]),
         hazards=frozenset(str(hazard) for hazard in machine.machine.typed.hazards or ()),
+        moving=str(machine.machine.typed.moving or ""),
         procedure=str(isolation.procedure),
         energies=energies,
         stored=stays(energies),

@@ -98,15 +98,15 @@ def guarding(step: Step, case: Case) -> Step:
     """The step with the one message that must stand before it."""
     for identity, holds in GUARDS.get(step.act, ()):
         if holds(case):
-            return replace(step, caution=identity)
+            return replace(step, caution=identity, caution_facts=_facts(identity, case))
     return step
 
 
-def facts_of(identity: str, case: Case, moving: str) -> dict[str, str]:
+def _facts(identity: str, case: Case) -> tuple[tuple[str, str], ...]:
     """What a message before a step is filled in with."""
     if identity == "D1":
-        return {"what": moving, "procedure": case.procedure, "energies": ", ".join(case.energies)}
-    return {"energies": ", ".join(case.stored)} if identity == "W1" else {}
+        return ("what", case.moving), ("procedure", case.procedure), ("energies", ", ".join(case.energies))
+    return (("energies", ", ".join(case.stored)),) if identity == "W1" else ()
 
 
 def standing(moving: str, procedure: str, energies: Iterable[str], hazards: Iterable[str], zones: Iterable[str]) -> tuple[Message, ...]:

@@ -62,7 +62,7 @@ def _of(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, s
         procedure = composed(job, case, f)
         items: tuple[Item, ...] = tuple(quoted(standard.plant, machine, sheet, item) for item in procedure.items)
         causes = dict.fromkeys(finding.name for by in HELD_BY[job] for finding in held.get(by, ()))
-        why = (*causes, *_without_figure(sheet, procedure))
+        why = tuple(causes) or tuple(_without_figure(sheet, procedure))
         result[job] = replace(procedure, position=sheet.id, items=items, held=why)
     return result
 

@@ -32,9 +32,19 @@ def quoted(plant: Plant, machine: MachineSheets, sheet: Sheet, item: Item) -> It
     found = tuple(
         say("{name}: {says} ({by}, {on}).", name=name, says=rule.says, by=rule.approved_by, on=rule.on.content)
         for name, rule in (plant.typed.rules or {}).items()
-        if rule.quoted_at is not None and item.act in ACTS[str(rule.quoted_at)] and _covers(rule.where, machine, sheet)
+        if rule.quoted_at is not None
+        and item.act in ACTS[str(rule.quoted_at)]
+        and _here(str(rule.quoted_at), sheet)
+        and _covers(rule.where, machine, sheet)
     )
     return replace(item, quotes=found) if found else item
+
+
+def _here(work: str, sheet: Sheet) -> bool:
+    """Food and dust are worked with only where the zone says so."""
+    around = sheet.position.typed.surroundings
+    zone = str(around.zone) if around is not None and around.zone else "none"
+    return {"working with food": "food" in zone, "in dust": "dust" in zone}.get(work, True)
 
 
 def _covers(where: object, machine: MachineSheets, sheet: Sheet) -> bool:

@@ -12,20 +12,25 @@ from generator.findings import held_jobs
 from generator.findings.finding import Judged
 from generator.mounting.chains import ALL
 from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
+from generator.plant.plant import Plant
 from generator.say import say
 from generator.show import Shown, shown
 from generator.site.pages.machine.load_pictures import bent_drawing, clearance_drawing, life_drawing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
+from generator.site.pages.machine.steps_view import JobView, StepView, job_views
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
 from generator.value import Computed, Value, Withheld
+from generator.work.case_of import hot
 from generator.work.cautions import standing
+from generator.work.compose import procedures
 from generator.work.messages import Message
 
-GROUP_NAMES = {
-    "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",
+# the stages of the work and the groups of values, each under one heading; what is not in the order of the steps follows as it stands here
+STAGE_NAMES = {
+    "sheet": "The sheet", "safe": "Make safe", "support": "Support the shaft", "seat": "Shaft and seat", "housing": "Housing and frame", "parts": "Parts", "lock": "Lock to the shaft", "bolts": "Bolts",
     "clearance": "Clearance", "grease": "Grease", "axial": "Along the shaft", "load": "Load", "life": "Life", "watch": "Watch",
-    "readings": "Readings",
+    "give back": "Give back",
 }  # fmt: skip
 
 
@@ -51,6 +56,7 @@ class Stage:
     boxes: tuple[Box, ...]
     facts: tuple[Box, ...]
     pictures: tuple[Markup, ...]
+    steps: tuple[StepView, ...] = ()
     choices: tuple[Box, ...] = ()  # what one step better would give, for the table
 
 
@@ -58,8 +64,10 @@ class Stage:
 class PositionView:
     """One position on the page."""
 
+    id: str
     letter: str
     title: str
+    jobs: Mapping[str, JobView]
     held: Mapping[str, list[Judged]]
     stages: tuple[Stage, ...]
     workings: tuple[Box, ...]
@@ -78,6 +86,7 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
     held = {sheet.id: held_jobs(found, sheet.id) for sheet in machine.sheets}
     # shafts first: what a position rests on of its shaft is unfolded there, once
     shafts = [_shaft_view(shaft, held, first) for shaft in machine.shafts]
+    jobs = procedures(standard, machine)
     lasting = anchors_for("machine", machine.lines.values())
     for sheet in machine.sheets:
         if "life" in sheet.lines:
@@ -88,12 +97,12 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
         "area_code": str(typed.area),
         "area_name": next(str(area.name) for code, area in plant.typed.areas.items() if str(code) == str(typed.area)),
         "isolation": typed.isolation,
-        "cautions": cautions(machine),
+        "cautions": cautions(plant, machine),
         "held": held,
         "held_lines": tuple(_held_lines(held)),
         "shafts": tuple(view for view, _ in shafts),
         "positions": tuple(
-            _position_view(shaft, sheet, held[sheet.id], first, anchors)
+            _position_view(shaft, sheet, job_views(sheet, jobs[sheet.id]), held[sheet.id], first, anchors)
             for shaft, (_, anchors) in zip(machine.shafts, shafts, strict=True)
             for sheet in shaft.sheets
         ),
@@ -104,7 +113,7 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
     }
 
 
-def cautions(machine: MachineSheets) -> tuple[Message, ...]:
+def cautions(plant: Plant, machine: MachineSheets) -> tuple[Message, ...]:
     """The standing cautions of a machine, from its energies, hazards and surroundings."""
     typed = machine.machine.typed
     zones = sorted(
@@ -118,7 +127,7 @@ def cautions(machine: MachineSheets) -> tuple[Message, ...]:
         moving=str(typed.moving) if typed.moving else "",
         procedure=str(typed.isolation.procedure),
         energies=tuple(str(energy) for energy in typed.isolation.energies),
-        hazards=tuple(str(hazard) for hazard in typed.hazards or ()),
+        hazards=(*(str(hazard) for hazard in typed.hazards or ()), *(["hot surface"] if hot(plant, machine, machine.sheets) else [])),
         zones=tuple(zones),
     ))  # fmt: skip
 
@@ -153,23 +162,29 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> tuple
     return view, anchors
 
 
-def _position_view(shaft: ShaftSheet, sheet: Sheet, held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:
+def _position_view(shaft: ShaftSheet, sheet: Sheet, jobs: Mapping[str, JobView], held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:  # fmt: skip
     anchors = anchors_for(sheet.position.letter, sheet.lines.values())
     anchors.at = {**of_shaft.at, **anchors.at}
     pictures = lock_pictures(sheet, shaft) | {"clearance": [clearance_drawing(sheet)], "life": [life_drawing(sheet)]}
+    put_on = jobs["put on"]
+    order = (*put_on.stages, *(stage for stage in STAGE_NAMES if stage not in put_on.stages)) if put_on.open else tuple(STAGE_NAMES)
     stages = []
-    for group, name in GROUP_NAMES.items():
+    for group in order:
         lines = list(sheet.group(group))
         boxes = tuple(_box(line, anchors, first) for line in lines if line.by_hand)
         facts = tuple(_box(line, anchors, first) for line in lines if not line.by_hand)
-        if lines:
-            stages.append(Stage(group, say(name), boxes, facts, tuple(one for one in pictures.get(group, ()) if one), _choices(facts)))
+        steps = put_on.stages.get(group, ()) if put_on.open else ()
+        if lines or steps or group == "parts":
+            drawn = tuple(one for one in pictures.get(group, ()) if one)
+            stages.append(Stage(group, say(STAGE_NAMES[group]), boxes, facts, drawn, steps, _choices(facts)))
     workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
     typed = sheet.position.typed
     note = str(typed.note) if typed.note else ""
     return PositionView(
+        sheet.id,
         sheet.position.letter,
         title(sheet, shaft),
+        jobs,
         held,
         tuple(stages),
         workings,
