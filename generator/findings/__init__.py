@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from generator.findings import axial, bolts, clearance, documents, feet, grease, housing, loads, locks, rings, seat
+from generator.findings import axial, bolts, clearance, documents, feet, grease, housing, loads, locks, rings, seat, work
 from generator.findings.finding import JOBS, LEVELS, Judged, Looks, judged
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Plant
@@ -29,6 +29,7 @@ RULES: tuple[tuple[type, Looks], ...] = (
     (seat.ShaftAboveLimit, seat.shaft_above_limit),
     (seat.InchMetricNearMiss, seat.inch_metric_near_miss),
     (seat.WrongBore, seat.wrong_bore),
+    (work.CombinationWithoutSteps, work.combination_without_steps),
     (locks.NutThreadNotSleeveThread, locks.nut_thread_not_sleeve_thread),
     (bolts.PolymerOverTorque, bolts.polymer_over_torque),
     (documents.MakerDocumentMissing, documents.maker_document_missing),

@@ -6,9 +6,9 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 
 from generator.case import Case
+from generator.mounting.case_of import stays
 from generator.say import say
 from generator.steps import Step
-from generator.work.case_of import stays
 from generator.work.messages import Message, message
 
 # hazards of a machine as its file names them, with the message each has

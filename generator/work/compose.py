@@ -8,16 +8,16 @@ from dataclasses import replace
 from generator.case import Case, refusal
 from generator.findings import held_jobs
 from generator.locking import LOCKINGS
+from generator.mounting.case_of import case_of
 from generator.mounting.sheet import MachineSheets, MountingStandard, ShaftSheet, Sheet
+from generator.refusals import REFUSALS, no_greasing, no_parts
 from generator.say import say
 from generator.steps import JOBS, Figures, Item, Items, Procedure, Step
-from generator.work.case_of import case_of
 from generator.work.cautions import guarding
 from generator.work.figures import SheetFigures
 from generator.work.greasing import greased
 from generator.work.plant_rules import quoted
 from generator.work.put_on import put_on
-from generator.work.refusals import REFUSALS, no_greasing, no_parts
 from generator.work.take_off import take_off
 from generator.work.watching import inspected, run_in
 

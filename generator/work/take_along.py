@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from generator.mounting.case_of import mass_of
 from generator.mounting.sheet import MachineSheets, MountingStandard, Sheet
 from generator.say import mark, say
 from generator.show import shown, text
 from generator.steps import Procedure
-from generator.work.case_of import mass_of
 from generator.work.tools import fitting_tool, key_for, torque_tool
 
 GROUPS = {

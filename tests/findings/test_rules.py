@@ -114,6 +114,10 @@ CASES: list[tuple[str, str, bool, list[Edit]]] = [
     ("shaft too weak", "DRY-02/roll", False, []),
     ("rotor without its weight", "INT-04/fan", True, [(M.format("INT-04"), "      impeller weight: {kind: weight, at: 820 mm, mass: 78 kg}\n", "      hub: {kind: weight, at: 300 mm, mass: 8 kg}\n")]),
     ("rotor without its weight", "INT-04/fan", False, []),
+    ("combination without steps", "BYP-02/B", True, [(M.format("BYP-02"), "        frame: drive end\n", "")]),
+    ("combination without steps", "BYP-02/B", True, [(M.format("BYP-02"), "        frame: drive end\n", "        frame: discharge end\n")]),
+    ("combination without steps", "BYP-02/B", True, [("library/documents/orvane-21.yml", "draw up crosswise", "draw up")]),
+    ("combination without steps", "BYP-02/B", False, []),
     ("vibration high", "MIL-01/A", True, [(GREASE, "record,issue,position,when,by,phase,quantity,value,unit,instrument,note", "record,issue,position,when,by,phase,quantity,value,unit,instrument,note\nR-0998,1,MIL-01 A,2026-11-20T09:00,K4,round,vibration,2.9,mm/s,pen,")]),
     ("vibration high", "MIL-01/A", False, [(GREASE, "record,issue,position,when,by,phase,quantity,value,unit,instrument,note", "record,issue,position,when,by,phase,quantity,value,unit,instrument,note\nR-0998,1,MIL-01 A,2026-11-20T09:00,K4,round,vibration,2.8,mm/s,pen,")]),
 ]  # fmt: skip

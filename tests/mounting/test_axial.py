@@ -166,7 +166,7 @@ def test_a_unit_with_no_way_to_float_has_none_and_no_verdict() -> None:
 
 
 def test_a_fixed_unit_has_no_float_lines() -> None:
-    assert [line.key for line in sheet("INT-02/A").group("axial")] == ["holds"]
+    assert [line.key for line in sheet("INT-02/A").group("axial")] == ["place", "holds"]
 
 
 # --- what growth can close ---

@@ -11,7 +11,7 @@ from generator.case import WAYS, Case, refusal
 from generator.steps import JOBS, Item, Sign, Step
 from generator.work.compose import composed
 from generator.work.ordering import RULES, Acts, broken
-from generator.work.refusals import REFUSALS
+from generator.refusals import REFUSALS
 from tests.work.cases import All, Nothing, cases, greasings
 
 FIGURES = All(), Nothing()

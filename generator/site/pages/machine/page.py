@@ -10,6 +10,7 @@ from markupsafe import Markup
 
 from generator.findings import held_jobs
 from generator.findings.finding import Judged
+from generator.mounting.case_of import hot
 from generator.mounting.chains import ALL
 from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
 from generator.plant.plant import Plant
@@ -21,7 +22,6 @@ from generator.site.pages.machine.steps_view import JobView, StepView, job_views
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
 from generator.value import Computed, Value, Withheld
-from generator.work.case_of import hot
 from generator.work.cautions import standing
 from generator.work.compose import procedures
 from generator.work.messages import Message
