@@ -156,6 +156,11 @@ class Procedure:
         return tuple(item for item in self.items if isinstance(item, Step))
 
     @property
+    def open(self) -> bool:
+        """Whether it may be done now."""
+        return not self.held and not self.refused
+
+    @property
     def stages(self) -> tuple[str, ...]:
         """The stages it goes through, in order, each once."""
         return tuple(dict.fromkeys(item.stage for item in self.items))

@@ -19,7 +19,7 @@ from generator.say import say
 from generator.units import measures, units_for
 
 __all__ = [
-    "BadQuantity", "BandOf", "Count", "Date", "Direction", "OneOf", "Percent", "Quantity", "Ratio", "ScaleOf", "Text", "ThreadSize",
+    "BadQuantity", "BandOf", "Count", "Date", "Direction", "OneOf", "Percent", "Quantity", "Ratio", "ScaleOf", "Text", "ThreadSize", "WebAddress",
     "YesNo", "parse_number", "thread_of",
 ]  # fmt: skip
 
@@ -143,6 +143,18 @@ def Text(most: int) -> Any:
         return word
 
     return _Kind(take, {"type": ["string", "number", "boolean"], "maxLength": most})
+
+
+@cache
+def WebAddress() -> Any:
+    """Where a browser in the plant finds the site; at most 60 characters, so that a label's code stays small."""
+
+    def take(word: Word) -> Word:
+        if not re.fullmatch(r"https?://[A-Za-z0-9._~:/%-]{1,60}", word):
+            raise BadQuantity(say("{text} is no web address", text=_short(word)), say("http://name/path, at most 60 characters after http://"))
+        return word
+
+    return _Kind(take, {"type": "string", "pattern": "^https?://[A-Za-z0-9._~:/%-]{1,60}$"})
 
 
 class _Kind:

@@ -39,6 +39,7 @@ from generator.site.pages.release.page import release_view
 from generator.site.pages.revisions.page import revisions_view
 from generator.site.pages.round.page import round_view
 from generator.site.pages.year.page import year_view
+from generator.site.papers import Issued, Papers
 from generator.site.render import rendered, slug
 from generator.work.cautions import at_work, banner
 
@@ -93,9 +94,17 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
         plant=str(plant.typed.name), issue=say("issue {issue}", issue=issue) if issue else say("not published"), on=plant.on.isoformat(),
         banner=banner(), language=str(plant.typed.language),
     )  # fmt: skip
-    files = {"values.json": lambda: _values(seen)}
+    papers = _papers(standard, around, codes, newest)
+    phones = {f"phone/{one.tag}.html": one.phone for one in papers}
+    files = {"values.json": lambda: _values(seen), **phones}
     return Site(
-        around, tuple(_pages(standard, around, codes, newest)), tuple(entries_of(standard)), _guide(standard), files, ledger, standard
+        around,
+        (*_pages(standard, around, codes, newest), *(page for one in papers for page in one.pages())),
+        tuple(entries_of(standard)),
+        _guide(standard),
+        files,
+        ledger,
+        standard,
     )
 
 
@@ -153,19 +162,29 @@ def _machine_page(
     style_tag: Markup,
 ) -> Page:
     tag, typed = machine.machine.tag, machine.machine.typed
-    line = newest.get(tag)
-    valid = line is not None and line.code == codes[tag]
-    issue = (
-        say("issue {issue}, {on}, check {code}", issue=line.issue, on=line.on, code=line.code)
-        if valid and line
-        else say("not published, check {code}", code=codes[tag])
-    )
+    issue = _issue_of(tag, codes, newest)
     heading = Markup("<b>{}</b> {}").format(tag, str(typed.name))
     area = str(typed.area)
     return Page(
         f"machines/{tag}.html", f"{tag} {typed.name}", lambda: kept(standard.plant, machine.machine, lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine)))),
         kind="machine", heading=heading, back=(area, f"areas/{slug(area)}.html"), issue=issue, foot=around.foot(codes[tag]),
     )  # fmt: skip
+
+
+def _issue_of(tag: str, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> str:
+    """How a machine's pages and papers are marked."""
+    line = newest.get(tag)
+    if line is None or line.code != codes[tag]:
+        return say("not published, check {code}", code=codes[tag])
+    return say("issue {issue}, {on}, check {code}", issue=line.issue, on=line.on, code=line.code)
+
+
+def _papers(standard: MountingStandard, around: Around, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> list[Papers]:
+    return [
+        Papers(standard, machine, Issued(_issue_of(tag, codes, newest), codes[tag], around.plant, around.foot(codes[tag])))
+        for machine in standard.machines
+        for tag in (machine.machine.tag,)
+    ]
 
 
 def _guide(standard: MountingStandard) -> dict[str, Any]:

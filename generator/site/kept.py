@@ -14,10 +14,10 @@ HOUSE = Path(__file__).parents[1]
 MOST = 20_000  # pages kept at most; then all are forgotten and made anew
 
 
-def kept(plant: Plant, machine: Machine, make: Callable[[], str]) -> str:
-    """The body as it was made from the same inputs by the same code, else made now and kept. Where nothing can be kept, it is made."""
+def kept(plant: Plant, machine: Machine, make: Callable[[], str], name: str = "") -> str:
+    """The body (of that name, of a machine's several) as it was made from the same inputs by the same code, else made now and kept. Where nothing can be kept, it is made."""
     folder = Path(plant.folder) / ".seatbook"
-    path = folder / key(plant, machine)
+    path = folder / hashlib.sha256(f"{key(plant, machine)}{name}".encode()).hexdigest()
     try:
         return path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError):

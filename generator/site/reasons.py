@@ -161,6 +161,13 @@ def comes_from(value: Value) -> str:
     return say("computed by {method}", method=reason.method)
 
 
+def origin(value: Known) -> str:
+    """Where a value comes from, in one line: why it is withheld where it is."""
+    if isinstance(value, Withheld):
+        return value.why
+    return comes_from(value.lower if isinstance(value, Band) else value)
+
+
 def where_written(value: Value) -> str:
     """File and line, document, or table a value is written in; "" for a computed one."""
     place = getattr(value.reason, "place", None)
@@ -261,4 +268,18 @@ def _labelled(one: Why, label: str) -> Why:
     return replace(one, label=label)
 
 
-__all__ = ["Anchors", "Mapping", "Row", "Why", "anchors_for", "comes_from", "mathml", "name_of", "release", "why", "where_written", "whys"]
+__all__ = [
+    "Anchors",
+    "Mapping",
+    "Row",
+    "Why",
+    "anchors_for",
+    "comes_from",
+    "mathml",
+    "name_of",
+    "origin",
+    "release",
+    "why",
+    "where_written",
+    "whys",
+]

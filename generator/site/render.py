@@ -12,6 +12,7 @@ from markupsafe import Markup
 
 from generator.say import catalogue, say
 from generator.show import shown
+from generator.work.cautions import banner
 
 HERE = Path(__file__).parent
 
@@ -31,6 +32,7 @@ def environment() -> Environment:
     env.filters["slug"] = slug
     env.globals["shown"] = shown
     env.globals["job_name"] = job_name
+    env.globals["banner"] = banner
     return env
 
 

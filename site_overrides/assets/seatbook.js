@@ -12,6 +12,8 @@
     dark.addEventListener("change", remember);
   }
 
+  document.querySelectorAll("[data-print]").forEach(function (button) { button.addEventListener("click", function () { window.print(); }); });
+
   function openTarget() {
     var id = decodeURIComponent(location.hash.slice(1)), place = id && document.getElementById(id);
     if (!place || place.tagName !== "DETAILS") return;

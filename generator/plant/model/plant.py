@@ -4,7 +4,7 @@ from typing import Annotated, Any
 
 from generator.plant.model.common import Day, Length, Mass, Name, Part, Share, Stress, Temperature, Words, may, needed
 from generator.plant.model.usual import Usual
-from generator.plant.quantities import OneOf, Quantity
+from generator.plant.quantities import OneOf, Quantity, WebAddress
 from generator.value import Value
 
 Factor = Annotated[Value, Quantity("", low=0, high=20)]
@@ -113,6 +113,7 @@ class Plant(Part):
         "the same for shafts of inch size", "0.0001 in"
     )
     ask: Words | None = may("whom the crew asks", "the engineer, extension 214")
+    address: Annotated[Any, WebAddress()] | None = may("where phones in the plant reach this site; labels carry it", "http://standard.tarnholt.lan")
     areas: dict[Name, Area] = needed("areas by code, in the order of the walk", "{INT: {name: Intake}}")
     usual: Usual | None = may("what is usual in the plant", "{seat: {class: h9}}")
     rules: dict[Name, Rule] | None = may(

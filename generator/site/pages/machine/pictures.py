@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -53,6 +54,11 @@ def shaft_drawing(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
         upright=str(typed.lies) == "vertical",
     )
     return shaft(strip, f"shaft-{sheet.shaft.key.replace(' ', '-')}")
+
+
+def printed_shaft(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
+    """The same where nothing can be touched: its fields lead nowhere."""
+    return Markup(re.sub(r"<a href=[^>]*>", "<g>", shaft_drawing(sheet, held)).replace("</a>", "</g>"))
 
 
 def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
