@@ -24,6 +24,7 @@ from generator.site.build import PlantRefused, Site, prepare
 from generator.site.finder.index import entries_of_guide, script
 from generator.site.frame import Frames, Page, links, root_from, slots_of
 from generator.site.render import environment
+from generator.site.words import script_words
 
 INDEX = "assets/finder-index.js"
 
@@ -93,7 +94,7 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
 
     def on_env(self, env: Any, *, config: MkDocsConfig, files: Files) -> Any:  # noqa: ARG002
         """The theme is at hand now, and our pages are written next."""
-        env.globals |= {"_": say, "seatbook": self.around}
+        env.globals |= {"_": say, "seatbook": self.around, "script_words": script_words()}
         frame = env.get_template("main.html")
         self.frames = Frames(lambda root, slots: frame.render(base_url=root, slots=slots), self.around)
         return env

@@ -96,7 +96,7 @@ def greased(case: Case, f: Figures) -> Items:
     yield Step(
         "see it settle", "watch", told("Read the housing after half an hour of running, then after two hours."),
         told("A rise, then a fall, is usual; settled it is not over {usual}.", usual=f("run_in_usual")), (climbs,), takes=("thermometer",),
-        blanks=(Blank("temperature", say("after 2 hours"), "degC"),),
+        blanks=(Blank("housing temperature", say("after 2 hours"), "degC"),),
     )  # fmt: skip
 
 

@@ -15,7 +15,7 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     """Every step and stop, in order."""
     yield Step(
         "as found running", "sheet", told("Before it stops, and only from outside the guard: read temperature, vibration, noise."), None,
-        takes=("thermometer",), blanks=(Blank("temperature", say("as found"), "degC"),),
+        takes=("thermometer",), blanks=(Blank("housing temperature", say("as found"), "degC"),),
     )  # fmt: skip
     yield from sheet_in_hand()
     yield from isolated(case)

@@ -12,14 +12,14 @@ MINUTES = (15, 30, 60, 120)
 def run_in(case: Case, f: Figures) -> Items:
     """From release to accepted readings, and the recheck with locks on."""
     yield Step("released", "watch", told("See that S7 is signed: guards on, everyone clear."))
-    yield Step("air", "watch", told("Read the air beside the machine, and the housing, before it starts."), takes=("thermometer",), blanks=(Blank("ambient", say("air"), "degC"),))  # fmt: skip
+    yield Step("air", "watch", told("Read the air beside the machine, and the housing, before it starts."), takes=("thermometer",), blanks=(Blank("air temperature", say("air"), "degC"),))  # fmt: skip
     yield Step("start", "watch", told("Start by the machine's own instruction and listen from outside the guard."), told("No rubbing, no knocking, no smell."))  # fmt: skip
     stop = Trouble(say("It passes {stop}", stop=f("run_in_stop")), told("Stop the machine. Isolate before you look."))
     climbs = Trouble(say("Still climbing at two hours, or over {alarm}", alarm=f("run_in_alarm")), told("Stop and report it. Too much grease peaks and falls; a wrong fit goes on climbing."))  # fmt: skip
     yield Step(
         "warm readings", "watch", told("Read the housing at the marked spot after 15, 30, 60 and 120 minutes."),
         told("It rises, peaks, falls and settles at or under {usual}.", usual=f("run_in_usual")), (stop, climbs), takes=("thermometer",),
-        blanks=tuple(Blank("temperature", say("{minutes} min", minutes=minutes), "degC") for minutes in MINUTES),
+        blanks=tuple(Blank("housing temperature", say("{minutes} min", minutes=minutes), "degC") for minutes in MINUTES),
     )  # fmt: skip
     if f.has("vibration_alarm"):
         yield Step(
@@ -50,7 +50,7 @@ def inspected(case: Case, f: Figures) -> Items:
     hot = Trouble(say("Over {alarm}, or ten degrees over its own usual", alarm=f("run_in_alarm")), told("Report it the same shift. Over {stop}: stop the machine.", stop=f("run_in_stop")))  # fmt: skip
     yield Step(
         "temperature", "watch", told("Read housing and air at the marked spots."), None, (hot,), takes=("thermometer",),
-        blanks=(Blank("temperature", say("housing"), "degC"), Blank("ambient", say("air"), "degC")),
+        blanks=(Blank("housing temperature", say("housing"), "degC"), Blank("air temperature", say("air"), "degC")),
     )  # fmt: skip
     if f.has("vibration_alarm"):
         yield Step(

@@ -53,7 +53,7 @@ def _cold(case: Case, f: Figures) -> Items:
     yield Step("shoulder blade", "lock", told("Try a blade of {blade} at the shoulder, all round.", blade=f("shoulder_blade")), told("It goes in nowhere."), (gap,), takes=("feeler",))  # fmt: skip
     yield Step("fasten ring", "lock", told("Where a nut or a plate holds the ring, tighten it now, cold, by its maker's figure."))
     if case.feeler:
-        blanks = (Blank("clearance after row 1", say("row 1 left"), "mm"), Blank("clearance after row 2", say("row 2 left"), "mm"))
+        blanks = (Blank("clearance left row 1", say("row 1 left"), "mm"), Blank("clearance left row 2", say("row 2 left"), "mm"))
         yield Step(
             "read clearance after", "lock", told("Read what is left, both rows: never under {least}.", least=f("clearance_least_left")), None,
             (Trouble(say("Less is left"), told("Stop. Seat over its limit or wrong class; the engineer decides.")),),

@@ -78,7 +78,7 @@ def _driven_up(case: Case, f: Figures) -> Items:
     )
     does = told("Stop when {taken} of clearance has been taken.", taken=f("reduction"))
     yield Step("stop driving", "lock", does, None, (early, late))
-    blanks = (Blank("clearance after row 1", say("row 1 left"), "mm"), Blank("clearance after row 2", say("row 2 left"), "mm"))
+    blanks = (Blank("clearance left row 1", say("row 1 left"), "mm"), Blank("clearance left row 2", say("row 2 left"), "mm"))
     yield Step(
         "read clearance after", "lock", told("Read what is left, both rows: never under {least}.", least=f("least_left")),
         told("Before less after is what was taken."), blanks=blanks, takes=("feeler",), picture="feeler",

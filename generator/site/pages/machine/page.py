@@ -18,6 +18,7 @@ from generator.say import say
 from generator.show import Shown, shown
 from generator.site.pages.machine.load_pictures import bent_drawing, clearance_drawing, life_drawing
 from generator.site.pages.machine.pictures import lock_pictures, shaft_drawing
+from generator.site.pages.machine.readings_form import ReadingsForm, readings_form
 from generator.site.pages.machine.steps_view import JobView, StepView, job_views
 from generator.site.reasons import Anchors, Why, anchors_for, name_of, why, why_computed, whys
 from generator.site.render import job_name
@@ -55,7 +56,7 @@ class Stage:
     name: str
     boxes: tuple[Box, ...]
     facts: tuple[Box, ...]
-    pictures: tuple[Markup, ...]
+    pictures: tuple[tuple[str, Markup], ...]
     steps: tuple[StepView, ...] = ()
     choices: tuple[Box, ...] = ()  # what one step better would give, for the table
 
@@ -73,6 +74,7 @@ class PositionView:
     workings: tuple[Box, ...]
     parts: tuple[tuple[str, str, str], ...]
     readings: tuple[tuple[str, str, str, str], ...]
+    form: ReadingsForm
     note: str
     stage: str
 
@@ -102,7 +104,7 @@ def machine_view(standard: MountingStandard, machine: MachineSheets) -> dict[str
         "held_lines": tuple(_held_lines(held)),
         "shafts": tuple(view for view, _ in shafts),
         "positions": tuple(
-            _position_view(shaft, sheet, job_views(sheet, jobs[sheet.id]), held[sheet.id], first, anchors)
+            _position_view(plant, shaft, sheet, job_views(sheet, jobs[sheet.id]), held[sheet.id], first, anchors)
             for shaft, (_, anchors) in zip(machine.shafts, shafts, strict=True)
             for sheet in shaft.sheets
         ),
@@ -162,10 +164,12 @@ def _shaft_view(shaft: ShaftSheet, held: Mapping[str, Any], first: str) -> tuple
     return view, anchors
 
 
-def _position_view(shaft: ShaftSheet, sheet: Sheet, jobs: Mapping[str, JobView], held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:  # fmt: skip
+def _position_view(plant: Plant, shaft: ShaftSheet, sheet: Sheet, jobs: Mapping[str, JobView], held: Mapping[str, list[Judged]], first: str, of_shaft: Anchors) -> PositionView:  # fmt: skip
     anchors = anchors_for(sheet.position.letter, sheet.lines.values())
     anchors.at = {**of_shaft.at, **anchors.at}
-    pictures = lock_pictures(sheet, shaft) | {"clearance": [clearance_drawing(sheet)], "life": [life_drawing(sheet)]}
+    pictures = lock_pictures(sheet, shaft)
+    pictures["clearance"]["clearance"] = clearance_drawing(sheet)
+    pictures["life"] = {"life": life_drawing(sheet)}
     put_on = jobs["put on"]
     order = (*put_on.stages, *(stage for stage in STAGE_NAMES if stage not in put_on.stages)) if put_on.open else tuple(STAGE_NAMES)
     stages = []
@@ -175,7 +179,7 @@ def _position_view(shaft: ShaftSheet, sheet: Sheet, jobs: Mapping[str, JobView],
         facts = tuple(_box(line, anchors, first) for line in lines if not line.by_hand)
         steps = put_on.stages.get(group, ()) if put_on.open else ()
         if lines or steps or group == "parts":
-            drawn = tuple(one for one in pictures.get(group, ()) if one)
+            drawn = tuple((name, one) for name, one in pictures.get(group, {}).items() if one)
             stages.append(Stage(group, say(STAGE_NAMES[group]), boxes, facts, drawn, steps, _choices(facts)))
     workings = tuple(_working(anchor, value, anchors, first) for anchor, value in _all(anchors))
     typed = sheet.position.typed
@@ -190,6 +194,7 @@ def _position_view(shaft: ShaftSheet, sheet: Sheet, jobs: Mapping[str, JobView],
         workings,
         tuple(_parts(sheet)),
         tuple(_readings(sheet, first)),
+        readings_form(plant, sheet),
         note,
         str(typed.stage) if typed.stage else "",
     )

@@ -23,6 +23,7 @@ from generator.site.drawings.seat_band import SeatBand, seat_band
 from generator.site.drawings.seat_band import Section as Read
 from generator.site.drawings.shaft import shaft
 from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip, Support
+from generator.site.pages.machine.work_pictures import work_pictures
 from generator.units import convert
 from generator.value import Band, Value, Withheld
 
@@ -61,10 +62,10 @@ def printed_shaft(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
     return Markup(re.sub(r"<a href=[^>]*>", "<g>", shaft_drawing(sheet, held)).replace("</a>", "</g>"))
 
 
-def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
-    """The drawings of one position, by the group they stand in."""
+def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, dict[str, Markup]]:
+    """The drawings of one position, by the group they stand in and the name a step calls them by."""
     letter = sheet.position.letter
-    lock: list[Markup] = []
+    lock: dict[str, Markup | None] = {}
     turn, slots, sleeve = sheet.band("nut_turn"), sheet.band("nut_slots"), sheet.position.sleeve
     if turn and sleeve:
         words = (
@@ -83,19 +84,25 @@ def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, list[Markup]]:
             else ""
         )
         least, most = (convert(end.content, end.unit, "turn") for end in (turn.lower, turn.upper))
-        lock.append(
-            nut_turn(NutTurn(int(sleeve.typed.nut.slots.content), least, most, words, counted, str(sleeve.typed.hand)), f"turn-{letter}")
-        )  # type: ignore[arg-type]
+        data = NutTurn(int(sleeve.typed.nut.slots.content), least, most, words, counted, str(sleeve.typed.hand))  # type: ignore[arg-type]
+        lock["nut turn"] = nut_turn(data, f"turn-{letter}")
     gap, travel = sheet.band("flange_gap"), sheet.band("nut_travel")
     if gap and travel and turn:
         drawn = FlangeGap(_drawn(gap.lower), _drawn(travel.upper), text(turn.upper))
-        lock.append(flange_gap(drawn, f"gap-{letter}"))
+        lock["flange gap"] = flange_gap(drawn, f"gap-{letter}")
     if sheet.lines.get("collar_turn") is not None and sheet.position.typed.collar is not None:
         toward = "first" if str(sheet.position.typed.collar) == on.shaft.ends[0] else "second"
         turns = str(on.shaft.typed.turns) if on.shaft.typed.turns is not None else ""
-        lock.append(collar(Collar(letter, toward, on.shaft.ends, turns), f"collar-{letter}"))  # type: ignore[arg-type]
-    found = {"lock": [*lock, _shift(sheet, on)], "seat": [_seat(sheet)], "bolts": [_bolts(sheet)], "axial": [_float(sheet, on)]}
-    return {group: [drawing for drawing in drawings if drawing] for group, drawings in found.items()}
+        lock["collar"] = collar(Collar(letter, toward, on.shaft.ends, turns), f"collar-{letter}")  # type: ignore[arg-type]
+    found: dict[str, dict[str, Markup | None]] = {
+        "lock": {**lock, "shift": _shift(sheet, on)},
+        "seat": {"readings": _seat(sheet)},
+        "bolts": {"bolts": _bolts(sheet)},
+        "axial": {"float": _float(sheet, on)},
+    }
+    work = work_pictures(sheet, on)
+    groups = dict.fromkeys((*found, *work))
+    return {group: {**{name: one for name, one in found.get(group, {}).items() if one}, **work.get(group, {})} for group in groups}
 
 
 def _shift(sheet: Sheet, on: ShaftSheet) -> Markup | None:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from markupsafe import Markup
 
 from generator.show import shown
 from generator.site.drawings.style import style
@@ -29,7 +32,7 @@ def phone_file(papers: Papers) -> str:
             "title": title(sheet, shaft),
             "held": papers.held[sheet.id],
             "numbers": [(line.key, line.name, shown(line.value, str(plant.typed.units)), origin(line.value)) for line in sheet.lines.values() if line.by_hand],
-            "pictures": [one for drawn in lock_pictures(sheet, shaft).values() for one in _drawn(drawn)],
+            "pictures": [narrow_only(one) for drawn in lock_pictures(sheet, shaft).values() for one in drawn.values()],
             "jobs": job_views(sheet, papers.jobs[sheet.id], linked=False),
         }
         for shaft in machine.shafts
@@ -39,12 +42,12 @@ def phone_file(papers: Papers) -> str:
     return str(
         rendered(
             "phone/page.html", css=css, drawings=style(), tag=papers.tag, name=str(machine.machine.typed.name), issued=papers.issued,
-            on=plant.on.isoformat(), language=str(plant.typed.language), cautions=cautions(plant, machine), shafts=[shaft_drawing(shaft, papers.held) for shaft in machine.shafts],
+            on=plant.on.isoformat(), language=str(plant.typed.language), cautions=cautions(plant, machine), shafts=[narrow_only(shaft_drawing(shaft, papers.held)) for shaft in machine.shafts],
             positions=positions, ask=str(plant.typed.ask or ""),
         )
     )  # fmt: skip
 
 
-def _drawn(drawn: object) -> list[object]:
-    found = drawn.values() if isinstance(drawn, dict) else drawn
-    return [one for one in found if one]  # type: ignore[attr-defined]
+def narrow_only(drawn: Markup) -> Markup:
+    """The layout for a phone alone: the other one would only weigh."""
+    return Markup("".join(re.findall(r'<svg [^>]*class="pic narrow".*?</svg>', drawn, flags=re.DOTALL)))

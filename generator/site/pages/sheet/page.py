@@ -29,7 +29,7 @@ NOT_ON_PAPER = frozenset({
     "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "isolate again", "bolts again", "lock again", "back again", "bolts ready", "align",
 })  # fmt: skip
 # readings for which the record sheet has the room
-ON_RECORD = frozenset({"heated to", "grease given", "grease out", "vibration", "temperature"})
+ON_RECORD = frozenset({"heated to", "grease given", "grease out", "vibration", "housing temperature"})
 
 
 @dataclass(frozen=True)
