@@ -143,6 +143,23 @@ def schema(folder: Path) -> None:
         click.echo(path)
 
 
+@main.command()
+@PLANT
+@click.option("--write", is_flag=True, help="Write the file; else it is shown.")
+def words(folder: Path, write: bool) -> None:
+    """Safety messages and key terms for a second language: FOLDER/second_language.yml with what is wanting; what is done stays.
+
+    Exit code 0: nothing is wanting. 1: texts or approvals are wanting.
+    """
+    from generator.words_to_translate import FILE, words_to_translate
+
+    wanting, text = words_to_translate(folder)
+    if write:
+        (folder / FILE).write_text(text, encoding="utf-8")
+    click.echo(f"{wanting} wanting in {folder / FILE}" if write else text)
+    sys.exit(1 if wanting else 0)
+
+
 def _day(on: Any) -> date:
     return on.date() if on else date.today()
 

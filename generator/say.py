@@ -7,6 +7,9 @@ import gettext
 from pathlib import Path
 
 CATALOGUE = Path(__file__).parent / "messages"
+# what a plant gives beside it for messages and terms: by kind, by name; and its tag and direction
+_second: dict[str, dict[str, str]] = {}
+_tag: tuple[str, str] = ("", "ltr")
 _current: gettext.NullTranslations = gettext.NullTranslations()
 
 
@@ -17,6 +20,23 @@ def speak(language: str) -> None:
     """
     global _current
     _current = gettext.NullTranslations() if language == "en" else gettext.translation("seatbook", CATALOGUE, languages=[language])
+
+
+def speak_also(tag: str = "", direction: str = "ltr", texts: dict[str, dict[str, str]] | None = None) -> None:
+    """Choose what stands beside safety messages and key terms in a second language; nothing unless said."""
+    global _second, _tag
+    _second, _tag = texts or {}, (tag, direction)
+
+
+def second_says(kind: str, name: str, **facts: str) -> str:
+    """The second language's text of a message or term with its facts filled in, "" where the plant has no second language."""
+    text = _second.get(kind, {}).get(name, "")
+    return text.format(**facts) if text else ""
+
+
+def second_tag() -> tuple[str, str]:
+    """The second language's tag and direction."""
+    return _tag
 
 
 def say(text: str, /, **facts: object) -> str:

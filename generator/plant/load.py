@@ -14,6 +14,7 @@ from generator.plant.model.library import Bearing, Fastener, Grease, Housing, Sl
 from generator.plant.model.machine import Machine
 from generator.plant.model.plant import Acceptance
 from generator.plant.model.plant import Plant as PlantTyped
+from generator.plant.model.second_language import SecondLanguage
 from generator.plant.plant import Named
 from generator.plant.problems import Problems, inside
 from generator.plant.read import BIGGEST, Listing, Tree, read_listing, read_tree
@@ -24,6 +25,8 @@ LIBRARY: dict[str, type[BaseModel]] = {
     "bearings": Bearing, "sleeves": Sleeve, "housings": Housing, "units": Unit, "greases": Grease, "fasteners": Fastener, "tools": Tool,
 }  # fmt: skip
 
+SECOND = "second_language.yml"
+
 
 @dataclass
 class Files:
@@ -33,6 +36,7 @@ class Files:
     accepted: list[Named[Acceptance]] = field(default_factory=list)
     library: dict[str, dict[str, Named[Any]]] = field(default_factory=lambda: {kind: {} for kind in (*LIBRARY, "documents")})
     machines: list[Named[Machine]] = field(default_factory=list)
+    second: SecondLanguage | None = None
     digests: dict[str, str] = field(default_factory=dict)
     # kinds of which a file could not be taken: what their names are is not known, so nothing is said of names of that kind
     broken: set[str] = field(default_factory=set)
@@ -50,6 +54,8 @@ def load(folder: Path, problems: Problems) -> Files:
         return files
     files.plant = _taken(folder / "plant.yml", folder, PlantTyped, problems, files)
     _accepted(folder, problems, files)
+    if (folder / SECOND).is_file():
+        files.second = _taken(folder / SECOND, folder, SecondLanguage, problems, files)
     for kind, model in LIBRARY.items():
         _library(folder, kind, model, problems, files)
     for path in _yaml_in(folder / "library" / "documents"):
@@ -62,6 +68,11 @@ def load(folder: Path, problems: Problems) -> Files:
             files.machines.append(Named(str(machine.tag), machine, _place(path, folder, machine.tag)))
     _strangers(folder, problems)
     return files
+
+
+def read_second_language(folder: Path, problems: Problems) -> SecondLanguage | None:
+    """The second language's file alone, None where there is none or it cannot be taken."""
+    return _taken(folder / SECOND, folder, SecondLanguage, problems, Files()) if (folder / SECOND).is_file() else None  # type: ignore[no-any-return]
 
 
 def _taken(path: Path, folder: Path, model: type[Any], problems: Problems, files: Files) -> Any:
@@ -146,7 +157,7 @@ def _place(path: Path, folder: Path, word: Any) -> Place:
 
 def _strangers(folder: Path, problems: Problems) -> None:
     """A file that would silently not be read is worse than one that is refused."""
-    known = {folder / "plant.yml", folder / "accepted.yml", *(folder / "library" / f"{kind}.yml" for kind in LIBRARY)}
+    known = {folder / "plant.yml", folder / "accepted.yml", folder / SECOND, *(folder / "library" / f"{kind}.yml" for kind in LIBRARY)}
     for path in sorted(folder.rglob("*")):
         shown = path.relative_to(folder)
         if not path.is_file() or any(part.startswith(".") for part in shown.parts) or path in known:

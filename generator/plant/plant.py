@@ -14,6 +14,7 @@ from generator.plant.model.machine import Position as PositionTyped
 from generator.plant.model.machine import Shaft as ShaftTyped
 from generator.plant.model.plant import Acceptance
 from generator.plant.model.plant import Plant as PlantTyped
+from generator.plant.model.second_language import SecondLanguage
 from generator.value import Measured, Place, Value, Withheld
 
 T = TypeVar("T")
@@ -160,6 +161,7 @@ class Plant:
     accepted: tuple[Named[Acceptance], ...] = ()
     ledger: tuple[Issue, ...] = ()
     shared_digest: str = ""
+    second: SecondLanguage | None = None
 
     def machine(self, tag: str) -> Machine | None:
         """The machine with this tag."""

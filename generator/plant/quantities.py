@@ -151,7 +151,9 @@ def WebAddress() -> Any:
 
     def take(word: Word) -> Word:
         if not re.fullmatch(r"https?://[A-Za-z0-9._~:/%-]{1,60}", word):
-            raise BadQuantity(say("{text} is no web address", text=_short(word)), say("http://name/path, at most 60 characters after http://"))
+            raise BadQuantity(
+                say("{text} is no web address", text=_short(word)), say("http://name/path, at most 60 characters after http://")
+            )
         return word
 
     return _Kind(take, {"type": "string", "pattern": "^https?://[A-Za-z0-9._~:/%-]{1,60}$"})

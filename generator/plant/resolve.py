@@ -15,6 +15,7 @@ from generator.plant.model.machine import Shaft as ShaftTyped
 from generator.plant.names import Names, check_machine, check_plant
 from generator.plant.plant import Library, Machine, Named, Plant, Position, Reading, Shaft
 from generator.plant.problems import Problem, Problems
+from generator.plant.second_language import check_second_language
 from generator.records.ledger import read_ledger
 from generator.records.read import read_records
 from generator.say import say
@@ -28,6 +29,8 @@ def read_plant(folder: Path, on: date) -> tuple[Plant | None, tuple[Problem, ...
     files = load(folder, problems)
     names = Names(files, problems)
     check_plant(files, names)
+    if files.second is not None:
+        check_second_language(files.second, problems)
     tagged = _by_tag(files, problems)
     for machine in tagged.values():
         check_machine(machine, names)
@@ -40,7 +43,7 @@ def read_plant(folder: Path, on: date) -> tuple[Plant | None, tuple[Problem, ...
     ledger = read_ledger(folder, problems)
     if problems.found:
         return None, problems.found
-    return Plant(str(folder), on, files.plant, library, machines, tuple(files.accepted), ledger, shared_digest(files)), ()
+    return Plant(str(folder), on, files.plant, library, machines, tuple(files.accepted), ledger, shared_digest(files), files.second), ()
 
 
 def _by_tag(files: Files, problems: Problems) -> dict[str, Named[MachineTyped]]:

@@ -50,9 +50,11 @@ def write_schemas(folder: Path) -> tuple[Path, ...]:
     from generator.plant.model.document import Document
     from generator.plant.model.machine import Machine
     from generator.plant.model.plant import Acceptance, Plant
+    from generator.plant.model.second_language import SecondLanguage
 
     kinds: dict[str, dict[str, Any]] = {"plant": json_schema(Plant), "machine": json_schema(Machine), "document": json_schema(Document)}
     kinds["accepted"] = {"type": "array", "items": json_schema(Acceptance)}
+    kinds["second_language"] = json_schema(SecondLanguage)
     kinds |= {kind: {"type": "object", "additionalProperties": json_schema(model)} for kind, model in LIBRARY.items()}
     written = []
     (folder / "schema").mkdir(parents=True, exist_ok=True)

@@ -14,11 +14,11 @@ from markupsafe import Markup
 
 from generator.mounting.sheet import MachineSheets, MountingStandard
 from generator.mounting.standard import mounting_standard
-from generator.plant.plant import Issue
+from generator.plant.plant import Issue, Plant
 from generator.plant.problems import show_problem
 from generator.plant.resolve import read_plant
 from generator.records.ledger import extended, standing
-from generator.say import say, speak
+from generator.say import say, speak, speak_also
 from generator.show import shown
 from generator.site.drawings.style import style
 from generator.site.exercises import exercise_for, guide_value, term
@@ -73,7 +73,20 @@ def prepare(plant_folder: Path, on: date, publishing: bool = False) -> Site:
             shown_all + "\n\n" + say("{count} problems; nothing can be published until they are mended", count=len(problems))
         )
     speak(str(plant.typed.language))
+    _speak_also(plant)
     return site_of(mounting_standard(plant), publishing)
+
+
+def _speak_also(plant: Plant) -> None:
+    """The plant's second language beside safety messages and key terms, where it has one."""
+    second = plant.second
+    if second is None:
+        return speak_also()
+    texts = {
+        "messages": {str(name): str(phrase.says) for name, phrase in second.messages.items()},
+        "terms": {str(name): str(phrase.says) for name, phrase in second.terms.items()},
+    }
+    return speak_also(str(second.language), "rtl" if str(second.writes) == "right to left" else "ltr", texts)
 
 
 def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
@@ -166,9 +179,16 @@ def _machine_page(
     heading = Markup("<b>{}</b> {}").format(tag, str(typed.name))
     area = str(typed.area)
     return Page(
-        f"machines/{tag}.html", f"{tag} {typed.name}", lambda: kept(standard.plant, machine.machine, lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine)))),
+        f"machines/{tag}.html", f"{tag} {typed.name}", lambda: kept(standard.plant, machine.machine, lambda: str(style_tag) + str(rendered("machine/page.html", **machine_view(standard, machine)))) + _sheet_mark(tag, codes, newest),
         kind="machine", heading=heading, back=(area, f"areas/{slug(area)}.html"), issue=issue, foot=around.foot(codes[tag]),
     )  # fmt: skip
+
+
+def _sheet_mark(tag: str, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> str:
+    """Which issue of the sheet a page is, for scripts that keep what is ticked under it."""
+    line = newest.get(tag)
+    issue = line.issue if line is not None and line.code == codes[tag] else ""
+    return str(Markup('<span id="sheet" hidden data-issue="{}" data-code="{}"></span>').format(issue, codes[tag]))
 
 
 def _issue_of(tag: str, codes: Mapping[str, str], newest: Mapping[str, Issue]) -> str:

@@ -10,8 +10,9 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
-from generator.say import catalogue, say
+from generator.say import catalogue, say, second_says, second_tag
 from generator.show import shown
+from generator.terms import TERMS
 from generator.work.cautions import banner
 
 HERE = Path(__file__).parent
@@ -33,6 +34,7 @@ def environment() -> Environment:
     env.globals["shown"] = shown
     env.globals["job_name"] = job_name
     env.globals["banner"] = banner
+    env.globals |= {"second_says": second_says, "second_tag": second_tag, "key_terms": TERMS}
     return env
 
 

@@ -3,37 +3,65 @@
 from __future__ import annotations
 
 from generator.say import say
+from generator.site.pages.machine.steps_view import job_names
 
 
 def script_words() -> dict[str, str]:
     """By key, as the scripts ask for them; `{name}` is filled in there."""
-    return {**_steps(), **_readings(), **_slips()}
+    return {**_steps(), **_one_step(), **_readings(), **_slips()}
 
 
 def _steps() -> dict[str, str]:
     return {
         "one at a time": say("One step at a time"),
         "begin anew": say("Begin anew"),
-        "ask anew": say("Wipe every tick of this job on this screen?"),
+        "ask anew": say("Wipe every tick of {at}, {job} on this screen, and begin anew?"),
         "leave it": say("Leave it as it is"),
-        "counted": say("{done} of {of} steps ticked."),
-        "kept here": say("Ticks are kept on this screen only. Paper is the record."),
+        "counted": say("{done} of {of} steps ticked, begun {day}. Kept on this screen only. Paper is the record, and holds the signatures."),
+        "kept here": say("Ticks are kept on this screen only. Paper is the record, and holds the signatures."),
         "not kept": say("This screen keeps no ticks: they are gone when the page is left. Paper is the record."),
-        "changed": say("The sheet has changed since this job was begun. Then: {was}. Now: {now}. Stop, and read it again from the start."),
-        "where": say("{at}, {job}: {n} of {of}."),
-        "next stop": say("Next stop: {stop}."),
+        "changed issue": say(
+            "The sheet has changed since this job was begun: issue {was} then, {now} now. Steps ticked then: {steps}. Read it again from the start;"
+            " ticks are kept once you begin anew."
+        ),
+        "changed code": say(
+            "The sheet has changed since this job was begun: check code {was} then, {now} now. Steps ticked then: {steps}. Read it again from the"
+            " start; ticks are kept once you begin anew."
+        ),
+        "changed words": say(
+            "The steps have changed since this job was begun. Steps ticked then: {steps}. Read them again from the start; ticks are kept once you"
+            " begin anew."
+        ),
+        "over": say("This job was ticked to its end; it was begun {day}. For another one, begin anew."),
+        "gone unsigned": say("Gone on unsigned."),
+        **{f"job {key}": name for key, name in job_names().items()},
+        "job readings": say("Readings"),
+        "unfinished": say("{done} of {of} steps, begun {day}, kept on this screen only"),
+        "unfinished readings": say("{done} typed, begun {day}, kept on this screen only"),
+        "drop": say("Drop it"),
+        "ask drop": say("Drop {at}, {job}? What was ticked and typed for it on this screen is wiped."),
+    }
+
+
+def _one_step() -> dict[str, str]:
+    return {
+        "where": say("{at}, {job}"),
+        "step n": say("Step {n} of {of}"),
+        "stop n": say("{stop}, after step {n} of {of}"),
+        "next stop": say("Next stop: {stop}, after step {n}."),
+        "no stop": say("No more stops."),
+        "last step": say("The last of this job."),
+        "unsigned before": say("Not signed on this screen: {stops}."),
+        "unticked before": say("Not ticked: {steps}."),
+        "unsigned": say("{stop} is not signed by all it asks for. Nobody goes on before it is."),
+        "go on unsigned": say("Go on unsigned, and say so on paper"),
         "back": say("Back"),
         "next": say("Next"),
-        "done": say("Done"),
         "all steps": say("All steps"),
-        "unsigned": say("{stop} is not signed by both. Nobody goes on before it is."),
-        "go on unsigned": say("Go on unsigned, and say so on paper"),
-        "unfinished": say("{job}: {done} of {of} steps, begun {day}"),
-        "drop": say("Drop it"),
-        "ask drop": say("Drop {at}, {job}? Its ticks on this screen are wiped."),
-        "idle": say("Nobody has touched this screen for a while. In {seconds} seconds it goes back to the start. Ticks and readings stay."),
+        "idle": say("Nobody has touched this screen for five minutes. It goes back to the start. Ticks and readings stay, signatures and initials go."),
+        "idle count": say("{seconds} seconds left"),
         "keep open": say("Keep this open"),
-    }  # fmt: skip
+    }
 
 
 def _readings() -> dict[str, str]:

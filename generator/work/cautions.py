@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from generator.case import Case
 from generator.mounting.case_of import stays
+from generator.safety import Message, message
 from generator.say import say
 from generator.steps import Step
-from generator.work.messages import Message, message
 
 # hazards of a machine as its file names them, with the message each has
 HAZARDS = {"heavy rotor": "W2", "may turn in the wind": "W10", "hot surface": "W11", "fall from height": "W12", "steam": "W13"}

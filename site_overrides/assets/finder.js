@@ -151,18 +151,29 @@
 
   // ---- the box and its keypad; a key never moves the focus, so that no keyboard of the system comes up
   function keypad(keys, input, typed) {
-    var names = (keys.dataset.codes || "").split(" ").filter(Boolean).concat("1234567890".split(""), ["\u232b"]);
-    names.forEach(function (name) {
+    var said = keys.dataset, codes = (said.codes || "").split(" ").filter(Boolean), few = codes.concat("1234567890".split("")), many = "ABCDEFGHIJKLMNOPQRSTUVWXYZ".split("");
+    function key(name, does, called) {
       var button = element("button", "key", name);
       button.type = "button";
-      if (name === "\u232b") { button.dataset.back = ""; if (keys.dataset.back) button.setAttribute("aria-label", keys.dataset.back); }
-      button.addEventListener("click", function () {
-        var before = input.value;
-        input.value = name === "\u232b" ? before.slice(0, -1) : name.length > 1 ? (before && !/\s$/.test(before) ? before + " " : before) + name : before + name;
-        typed();
-      });
+      if (called) button.setAttribute("aria-label", called);
+      button.addEventListener("click", does);
       keys.append(button);
-    });
+      return button;
+    }
+    function put(text) { input.value = text; typed(); }
+    function add(name) {
+      var before = input.value;
+      put(name.length > 1 && before && !/\s$/.test(before) ? before + " " + name : before + name);
+    }
+    function lay(letters) {
+      keys.textContent = "";
+      (letters ? many : few).forEach(function (name) { key(name, function () { add(name); }); });
+      if (letters && said.space) key(said.space, function () { add(" "); });
+      key("\u232b", function () { put(input.value.slice(0, -1)); }, said.back).dataset.back = "";
+      if (!said.letters) return;
+      key(letters ? said.digits : said.letters, function () { lay(!letters); keys.querySelector("[data-turn]").focus({ preventScroll: true }); }).dataset.turn = "";
+    }
+    lay(false);
   }
   function attach(box) {
     var input = box.querySelector("[data-finder-input]"), results = box.querySelector("[data-finder-results]"), keys = box.querySelector("[data-finder-keys]");

@@ -11,7 +11,7 @@ import pytest
 from generator.plant.model.machine import Machine
 from generator.plant.model.usual import Surroundings
 from generator.work.cautions import at_work, banner, standing
-from generator.work.messages import Message
+from generator.safety import Message
 
 HOUSE = Path(__file__).parents[2]
 # the hazards and zones a machine's file may name, written out; the model's own lists are held against them below
@@ -132,7 +132,7 @@ def test_the_banner_gives_way_to_law_site_maker_and_licensed_judgement_and_says_
 
 def test_signal_words_stand_in_safety_messages_alone() -> None:
     pages = [*(HOUSE / "docs_src").rglob("*.md"), *(HOUSE / "plant_data").rglob("*.yml")]
-    sources = [path for path in (HOUSE / "generator").rglob("*.py") if path.name != "messages.py"]
+    sources = [path for path in (HOUSE / "generator").rglob("*.py") if path.name != "safety.py"]
     found = [
         str(path.relative_to(HOUSE))
         for path in (*pages, *sources)

@@ -15,7 +15,7 @@ from generator.case import CLAMP, CLEARANCE, ECCENTRIC, HEATED, SCREWS, TURN, Ca
 from generator.steps import JOBS, Step
 from generator.work.cautions import GUARDS
 from generator.work.compose import composed
-from generator.work.messages import TEXTS, message
+from generator.safety import TEXTS, message
 from tests.work.cases import All, cases, greasings
 
 HAZARDS = ("hot surface", "fall from height", "may turn in the wind", "steam", "heavy rotor")

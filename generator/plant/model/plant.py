@@ -26,7 +26,18 @@ class Where(Part):
     housing: Name | None = may("a housing style", "pillow block")
 
 
-QUOTED_AT = ("isolating", "lifting", "hot work", "greasing", "working at height", "working with food", "in dust", "locking", "bolting", "giving back")
+QUOTED_AT = (
+    "isolating",
+    "lifting",
+    "hot work",
+    "greasing",
+    "working at height",
+    "working with food",
+    "in dust",
+    "locking",
+    "bolting",
+    "giving back",
+)
 GIVES = ("seat.class", "seat.limits", "nut.side", "fixed.at", "bolts.class", "grease.planned")
 
 
@@ -64,7 +75,9 @@ class Practice(Part):
     heating_ceiling: Temperature | None = may("hottest a ring is heated, where its maker says nothing", "110 degC")
     mounting_air: Temperature | None = may("temperature of shaft and frame when a unit is set", "20 degC")
     shoulder_blade: Length | None = may("thickest blade that may go in between a heated ring and its shoulder", "0.03 mm")
-    hot_touch: Temperature | None = may("surface temperature from which bare skin is burnt in a minute (ISO 13732-1, from memory)", "51 degC")
+    hot_touch: Temperature | None = may(
+        "surface temperature from which bare skin is burnt in a minute (ISO 13732-1, from memory)", "51 degC"
+    )
     seat_friction: Factor | None = may("friction of a pressed seat mounted oiled", "0.08")
     dry_seat_friction: Factor | None = may("friction of a pressed seat mounted dry", "0.12")
     drive_up_friction: Factor | None = may("friction on taper, thread and nut while driving up, oiled", "0.12")
@@ -113,7 +126,9 @@ class Plant(Part):
         "the same for shafts of inch size", "0.0001 in"
     )
     ask: Words | None = may("whom the crew asks", "the engineer, extension 214")
-    address: Annotated[Any, WebAddress()] | None = may("where phones in the plant reach this site; labels carry it", "http://standard.tarnholt.lan")
+    address: Annotated[Any, WebAddress()] | None = may(
+        "where phones in the plant reach this site; labels carry it", "http://standard.tarnholt.lan"
+    )
     areas: dict[Name, Area] = needed("areas by code, in the order of the walk", "{INT: {name: Intake}}")
     usual: Usual | None = may("what is usual in the plant", "{seat: {class: h9}}")
     rules: dict[Name, Rule] | None = may(

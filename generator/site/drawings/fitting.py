@@ -33,7 +33,7 @@ def fitting_for(data: Fitting, name: str, layout: Layout) -> Markup:
     pen.circle(180, 156, 46, "part", "cut")
     pen.circle(180, 156, 24, "part")
     outside = "outside" in data.place or data.place == "piped out"
-    guard = 292.0 if not outside else 262.0
+    guard = 306.0 if not outside else 290.0
     with pen.group("guard"):
         pen.path([(66, 250), (66, 70), (guard, 70), (guard, 250)], "hidden")
     pen.text(70, 62, say("guard"))

@@ -31,8 +31,8 @@ def reading_places_for(data: ReadingPlaces, name: str, layout: Layout) -> Markup
     pen = Pen(layout, name)
     pen.rect(4, 76, 60, 154, "part")
     pen.rect(60, 66, 200, 164, "part")
-    pen.rect(200, 76, 226, 154, "part")
-    pen.path([(0, 115), (236, 115)], "axis")
+    pen.rect(200, 76, 212, 154, "part")
+    pen.path([(0, 115), (220, 115)], "axis")
     for number, x in (("1", 76), ("2", 130), ("3", 184)):
         with pen.group(f"place {number}"):
             pen.path([(x, 50), (x, 180)], "mark")

@@ -12,6 +12,7 @@ from generator.plant.model.document import Document
 from generator.plant.model.loads import KINDS
 from generator.plant.model.machine import Machine
 from generator.plant.model.plant import Acceptance, Plant
+from generator.plant.model.second_language import SecondLanguage
 from generator.records.read import QUANTITIES
 from generator.say import say
 
@@ -23,6 +24,7 @@ def describe_view() -> dict[str, Any]:
         ("plant", say("plant.yml: the plant"), Plant),
         ("accepted", say("accepted.yml: what the plant has decided to live with"), Acceptance),
     ]
+    files.append(("second-language", say("second_language.yml: safety messages and key terms in a second language"), SecondLanguage))
     files += [(kind, say("library/{kind}.yml: each under its designation", kind=kind), model) for kind, model in LIBRARY.items()]
     files.append(("documents", say("library/documents/<name>.yml: a maker's document"), Document))
     seen: set[type[BaseModel]] = set()

@@ -14,6 +14,7 @@ from generator.mounting.case_of import hot
 from generator.mounting.chains import ALL
 from generator.mounting.sheet import Line, MachineSheets, MountingStandard, ShaftSheet, Sheet
 from generator.plant.plant import Plant
+from generator.safety import Message
 from generator.say import say
 from generator.show import Shown, shown
 from generator.site.pages.machine.load_pictures import bent_drawing, clearance_drawing, life_drawing
@@ -25,7 +26,6 @@ from generator.site.render import job_name
 from generator.value import Computed, Value, Withheld
 from generator.work.cautions import standing
 from generator.work.compose import procedures
-from generator.work.messages import Message
 
 # the stages of the work and the groups of values, each under one heading; what is not in the order of the steps follows as it stands here
 STAGE_NAMES = {

@@ -6,10 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from generator.mounting.sheet import Sheet
+from generator.safety import Message, message
 from generator.say import say
 from generator.site.render import slug
 from generator.steps import Figure, Item, Procedure, Sign, Step, Told
-from generator.work.messages import Message, message
 
 
 @dataclass(frozen=True)

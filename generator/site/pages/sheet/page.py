@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from generator.mounting.sheet import ShaftSheet, Sheet
+from generator.safety import SIGNALS, Message, message
 from generator.say import say
 from generator.show import Shown, shown, text
 from generator.site.drawings.style import style
@@ -15,13 +16,12 @@ from generator.site.pages.machine.pictures import printed_shaft
 from generator.site.render import job_name
 from generator.steps import Blank, Procedure, Sign, Step
 from generator.value import Withheld
-from generator.work.messages import Message, message
 
 if TYPE_CHECKING:
     from generator.site.papers import Papers
 
 MOST_CAUTIONS = 4
-GRAVEST = ("DANGER", "WARNING", "CAUTION", "NOTICE")
+GRAVEST = tuple(SIGNALS.values())
 # cleaning, unpacking, trying and tidying stand on the kiosk; paper has the steps with a figure, a stop or a point of no return
 NOT_ON_PAPER = frozenset({
     "sheet", "prove", "clean seat", "seat temperature", "face", "joint", "guide", "carry parts", "unpack", "stand upright", "clean parts", "clear bore",

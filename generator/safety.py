@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
-from generator.say import mark, say
+from generator.say import mark, say, second_says
 
 Signal = Literal["DANGER", "WARNING", "CAUTION", "NOTICE"]
 SIGNALS: Mapping[str, Signal] = {"D": "DANGER", "W": "WARNING", "C": "CAUTION", "N": "NOTICE"}
@@ -25,6 +25,7 @@ class Message:
     hazard: str
     harm: str
     avoid: str
+    second: str = ""  # the whole of it in the second language
 
 
 # id: hazard, what it does, how to avoid it; the letter of the id is that of its signal word
@@ -107,9 +108,26 @@ TEXTS: Mapping[str, tuple[str, str, str]] = {
 NOT_NAMED = mark("Moving parts.")
 
 
+def sources() -> tuple[str, ...]:
+    """The ids of all messages."""
+    return tuple(TEXTS)
+
+
+def source_of(identity: str) -> str:
+    """The whole text of a message as it is said here, its facts still open: what a translation is made from."""
+    return " ".join(TEXTS[identity])
+
+
 def message(identity: str, **facts: str) -> Message:
     """The message of an id, its facts filled in. Raises KeyError for an id there is not, or a fact that is missing."""
     hazard, harm, avoid = TEXTS[identity]
     if identity == "D1" and not facts.get("what"):
         hazard = NOT_NAMED
-    return Message(identity, SIGNALS[identity[0]], say(hazard, **facts), say(harm, **facts), say(avoid, **facts))
+    return Message(
+        identity,
+        SIGNALS[identity[0]],
+        say(hazard, **facts),
+        say(harm, **facts),
+        say(avoid, **facts),
+        second_says("messages", identity, **facts),
+    )
