@@ -75,7 +75,7 @@ def check_plant(files: Files, names: Names) -> None:
                 names.on_a_machine(rule.where.position, _positions(files), say("position"))
                 names.on_a_machine(rule.where.shaft, _shafts(files), say("shaft"))
         for topic, on in (plant.training or {}).items():
-            names.must_be(topic, ("isolation", "sheet", "shaft", "nut", "collar"), say("exercise"))
+            names.must_be(topic, ("isolation", "sheet", "shaft", "nut", "collar", "roller", "heat", "bolts", "growth", "grease", "speed", "watch", "record", "page"), say("exercise"))
             names.on_a_machine(on, (*tags, *_positions(files)), say("machine or position"))
     _check_library(files.library, names)
     for accepted in files.accepted:

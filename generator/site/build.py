@@ -21,11 +21,14 @@ from generator.records.ledger import extended, standing
 from generator.say import say, speak, speak_also
 from generator.show import shown
 from generator.site.drawings.style import style
+from generator.site.drawings.warming import curves, warming
 from generator.site.exercises import exercise_for, guide_value, term
+from generator.site.exercises_of_work import practice_for
 from generator.site.finder.index import Entry
 from generator.site.finder.standard import entries_of
 from generator.site.frame import Around, Page
 from generator.site.kept import forget, kept
+from generator.site.page_reading import page_reading
 from generator.site.pages.area.page import area_view
 from generator.site.pages.basis.page import basis_view
 from generator.site.pages.damage.page import damage_view
@@ -214,6 +217,11 @@ def _guide(standard: MountingStandard) -> dict[str, Any]:
         "value": guide_value(standard),
         "term": term,
         "at_work": at_work(),
+        "practice": practice_for(standard),
+        "read_page": page_reading(standard),
+        "curve": lambda letter: Markup('<figure class="drawing">{}{}</figure>').format(
+            style(), warming(curves()[letter], f"curve-{letter}")
+        ),
     }
 
 

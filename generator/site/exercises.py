@@ -11,6 +11,7 @@ from markupsafe import Markup
 from generator.mounting.sheet import MountingStandard, ShaftSheet, Sheet
 from generator.say import say
 from generator.show import shown
+from generator.site.exercises_of_work import OF_WORK
 from generator.site.render import rendered, slug
 
 
@@ -24,7 +25,7 @@ def exercise_for(standard: MountingStandard) -> Callable[..., Markup]:
 
     @pass_context
     def exercise(context: Any, topic: str) -> Markup:
-        makers = {"isolation": _isolation, "sheet": _sheet, "shaft": _shaft, "nut": _nut, "collar": _collar}
+        makers = {"isolation": _isolation, "sheet": _sheet, "shaft": _shaft, "nut": _nut, "collar": _collar, **OF_WORK}
         wanted = chosen.get(topic, "")
         for facts in makers[topic](standard, wanted):
             return rendered("exercise.html", base=context["base"], topic=topic, **facts)

@@ -23,12 +23,10 @@
     one.classList.add("here");
     for (var up = one.parentElement; up && up !== page; up = up.parentElement) up.classList.add("on-way");
   }
-  // a drawing is called by its kind and the position: "nut turn" at B is turn-B
+  // the drawing of that name at the same position
   function drawing(item) {
-    var name = item.dataset.picture, own = name && document.getElementById(name), svg;
-    if (!name) return null;
-    svg = own || page.querySelector('svg[aria-labelledby^="' + name.split(" ").pop() + "-" + job.at.split("/").pop() + '-"]');
-    return svg && svg.closest("figure");
+    var place = item.closest(".position"), name = item.dataset.picture;
+    return name && place ? place.querySelector('figure[data-picture="' + name + '"]') : null;
   }
   function draw() {
     clear();
@@ -67,6 +65,7 @@
     var items = job.items(), at = items.indexOf(now);
     part.title.textContent = title();
     part.where.textContent = say("where", { at: job.at.replace("/", " "), job: job.called() });
+    part.where.append(" ", make("small", "", window.seatbookIssue));
     part.stop.textContent = coming();
     part.missing.textContent = missing();
     part.back.disabled = at === 0;

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
+from datetime import date
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
@@ -12,7 +13,9 @@ from threading import Thread
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, Request, sync_playwright
 
+from generator.publish.publish import publish
 from tests.browser.sample import sample_site
+from tests.copies import copy_of_demo
 
 CHROMIUM = os.environ.get("SEATBOOK_CHROMIUM", "/usr/bin/chromium")
 FLAGS = [
@@ -85,6 +88,15 @@ def served(sample: Path) -> Iterator[str]:
     Thread(target=server.serve_forever, daemon=True).start()
     yield f"http://127.0.0.1:{server.server_address[1]}"
     server.shutdown()
+
+
+@pytest.fixture(scope="session")
+def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The real site of the demo plant."""
+    folder = tmp_path_factory.mktemp("real")
+    copy_of_demo(folder / "plant")
+    publish(folder / "plant", folder / "site", date(2026, 11, 25))
+    return folder / "site"
 
 
 class Quiet(SimpleHTTPRequestHandler):

@@ -14,6 +14,7 @@ from generator.say import say
 from generator.site.finder.index import Entry, script
 from generator.site.frame import Around, Frames, Page, links
 from generator.site.render import environment
+from generator.site.words import script_words
 
 OVERRIDES = Path(__file__).parents[2] / "site_overrides"
 AREAS = {"INT": "Intake", "WSH": "Wash and soak", "MIL": "Milling"}
@@ -32,7 +33,9 @@ def sample_site(folder: Path, machines: int = 36) -> Path:
     shutil.copytree(OVERRIDES / "assets", folder / "assets")
     (folder / "assets" / "finder-index.js").write_text(script(entries(machines)), encoding="utf-8")
     frame = Environment(loader=FileSystemLoader(OVERRIDES)).get_template("main.html")
-    frames = Frames(lambda root, slots: frame.render(base_url=root, slots=slots, seatbook=AROUND, _=say), AROUND)
+    frames = Frames(
+        lambda root, slots: frame.render(base_url=root, slots=slots, seatbook=AROUND, _=say, script_words=script_words()), AROUND
+    )
     for page in _pages(tags_of(min(machines, 36))):
         path = folder / page.url
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -90,7 +93,7 @@ def _pages(tags: list[str]) -> Iterator[Page]:
         )
     for tag in tags:
         body = env.from_string(_text("machine")).render(
-            cautions=_cautions(), numbers=_numbers, facts=_facts, columns=[f"Column {n}" for n in range(1, 10)]
+            cautions=_cautions(), numbers=_numbers, facts=_facts, tag=tag, columns=[f"Column {n}" for n in range(1, 10)]
         )
         heading = Markup("<b>{}</b> Cross belt to the cleaner").format(tag)
         yield Page(
@@ -100,6 +103,7 @@ def _pages(tags: list[str]) -> Iterator[Page]:
             kind="machine",
             heading=heading,
             back=("Intake INT", "areas/int.html"),
+            issue="issue 4, 2026-03-12, check K7Q4B2",
             foot=AROUND.foot("B2-K7Q4"),
         )
 
@@ -109,16 +113,13 @@ def _text(name: str) -> str:
 
 
 def _cautions() -> list[SimpleNamespace]:
-    return [
-        SimpleNamespace(
-            signal="DANGER", hazard="Turning shaft.", harm="It takes a hand before you can let go.", avoid="Lock, block, try-start."
-        ),
-        SimpleNamespace(
-            signal="WARNING", hazard="Stored tension.", harm="The belt moves when it is let go.", avoid="Release or block it first."
-        ),
-        SimpleNamespace(signal="CAUTION", hazard="Oily floor.", harm="You slip.", avoid="Wipe it first."),
-        SimpleNamespace(signal="NOTICE", hazard="Too much torque.", harm="The foot cracks.", avoid="Stop at the figure."),
-    ]
+    said = (
+        ("DANGER", "Turning shaft.", "It takes a hand before you can let go.", "Lock, block, try-start."),
+        ("WARNING", "Stored tension.", "The belt moves when it is let go.", "Release or block it first."),
+        ("CAUTION", "Oily floor.", "You slip.", "Wipe it first."),
+        ("NOTICE", "Too much torque.", "The foot cracks.", "Stop at the figure."),
+    )
+    return [SimpleNamespace(signal=word, hazard=hazard, harm=harm, avoid=avoid, second="") for word, hazard, harm, avoid in said]
 
 
 def _box(letter: str, key: str, name: str, held: bool = False, note: str = "", **figure: str) -> SimpleNamespace:

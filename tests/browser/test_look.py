@@ -81,7 +81,7 @@ def test_paper_is_black_on_white_even_from_a_dark_screen(kiosk: Page, sample: Pa
 def test_the_triangle_stands_for_injury_alone(kiosk: Page, sample: Path) -> None:
     """ISO 3864-2 and ANSI Z535.4: a message about damage only carries no safety alert symbol (from memory)."""
     kiosk.goto(f"file://{sample}/machines/INT-02.html")
-    counts = {word: kiosk.locator(f".safety.{word} .word svg").count() for word in ("danger", "warning", "caution", "notice")}
+    counts = {word: kiosk.locator(f"main > .safety.{word} .word svg").count() for word in ("danger", "warning", "caution", "notice")}
     assert counts == {"danger": 1, "warning": 1, "caution": 1, "notice": 0}
 
 

@@ -3,14 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pytest
-
-from generator.publish.publish import publish
-from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 PAGES = (
@@ -18,14 +14,6 @@ PAGES = (
     "findings.html", "release.html", "documents.html", "basis.html", "describe.html", "revisions.html", "glossary.html", "training/index.html",
     "training/t3-sleeve-and-nut.html", "not-covered.html", "kiosk.html",
 )  # fmt: skip
-
-
-@pytest.fixture(scope="session")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
-    folder = tmp_path_factory.mktemp("real")
-    copy_of_demo(folder / "plant")
-    publish(folder / "plant", folder / "site", date(2026, 11, 25))
-    yield folder / "site"
 
 
 @pytest.fixture
