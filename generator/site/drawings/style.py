@@ -23,6 +23,7 @@ _MARKS = """
 .pic.pic text{fill:var(--ink);stroke:var(--paper);stroke-width:5px;stroke-linejoin:round;paint-order:stroke}
 .pic text{font-variant-numeric:tabular-nums}
 .pic.pic text.bold,.pic.pic text.strong,.pic.pic text.letter{font-weight:700}
+.pic .field{fill:var(--paper);stroke:var(--ink);stroke-width:3}
 .pic a{text-decoration:none}
 .pic a .field{fill:var(--field,var(--paper));stroke:var(--accent);stroke-width:3}
 .pic.pic a text{fill:var(--label,var(--accent));stroke:none}
