@@ -43,7 +43,7 @@ from generator.site.pages.revisions.page import revisions_view
 from generator.site.pages.round.page import round_view
 from generator.site.pages.year.page import year_view
 from generator.site.papers import Issued, Papers
-from generator.site.render import rendered, slug
+from generator.site.render import rendered, safety_panel, slug
 from generator.work.cautions import at_work, banner
 
 
@@ -218,6 +218,7 @@ def _guide(standard: MountingStandard) -> dict[str, Any]:
         "term": term,
         "at_work": at_work(),
         "practice": practice_for(standard),
+        "safety_message": safety_panel,
         "read_page": page_reading(standard),
         "curve": lambda letter: Markup('<figure class="drawing">{}{}</figure>').format(
             style(), warming(curves()[letter], f"curve-{letter}")

@@ -10,6 +10,7 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
 
+from generator.safety import message
 from generator.say import catalogue, say, second_says, second_tag
 from generator.show import shown
 from generator.terms import TERMS
@@ -41,6 +42,11 @@ def environment() -> Environment:
 def rendered(template: str, **facts: Any) -> Markup:
     """A template filled."""
     return Markup(environment().get_template(template).render(**facts))
+
+
+def safety_panel(identity: str) -> Markup:
+    """A safety message as its panel, for a guide."""
+    return Markup(environment().get_template("parts.html").module.safety(message(identity)))  # type: ignore[attr-defined]
 
 
 def slug(name: object) -> str:

@@ -32,7 +32,7 @@ def _steps() -> dict[str, str]:
             "The steps have changed since this job was begun. Steps ticked then: {steps}. Read them again from the start; ticks are kept once you"
             " begin anew."
         ),
-        "over": say("This job was ticked to its end; it was begun {day}. For another one, begin anew."),
+        "ended before": say("This job was ticked to its end; it was begun {day}. For another one, begin anew."),
         "gone unsigned": say("Gone on unsigned."),
         **{f"job {key}": name for key, name in job_names().items()},
         "job readings": say("Readings"),
@@ -58,7 +58,7 @@ def _one_step() -> dict[str, str]:
         "back": say("Back"),
         "next": say("Next"),
         "all steps": say("All steps"),
-        "idle": say("Nobody has touched this screen for five minutes. It goes back to the start. Ticks and readings stay, signatures and initials go."),
+        "idle": say("Nobody has touched this screen for five minutes. It goes back to the start. Ticks and readings stay, signatures and crew numbers go."),
         "idle count": say("{seconds} seconds left"),
         "keep open": say("Keep this open"),
     }
@@ -66,24 +66,51 @@ def _one_step() -> dict[str, str]:
 
 def _readings() -> dict[str, str]:
     return {
-        "no number": say("no number"),
-        "under": say("under the limit by {by} {unit}"),
-        "over": say("over the limit by {by} {unit}"),
-        "inside": say("inside"),
-        "other unit": say("is this in {unit}?"),
-        "verdict inside": say("Inside: size and form."),
-        "verdict below": say("Under the limit: the shaft is not used as it is. Stop, and tell the engineer."),
-        "verdict above": say("Over the limit: the unit will not go on as it should. Stop, and tell the engineer."),
+        "no number": say("This is no number."),
+        "no time": say("This is no time of the day."),
+        "under": say("Under {limit} {unit} by {by}."),
+        "over": say("Over {limit} {unit} by {by}."),
+        "inside": say("Inside."),
+        "not judged": say("Not judged."),
+        "other unit": say("Is this in {unit}?"),
+        "not believed": say("From {least} to {most} {unit} can be. Is it typed right?"),
+        "verdict inside": say("Size inside, form inside."),
+        "verdict size only": say("Size inside. No limit for the form on file: form not judged."),
+        "verdict below": say("Size outside, under the limit: the shaft is not used as it is. Stop, and tell the engineer."),
+        "verdict above": say("Size outside, over the limit: the unit will not go on as it should. Stop, and tell the engineer."),
         "verdict form": say("Size inside, form outside: the grip would be false. Stop, and tell the engineer."),
-        "verdict not all": say("Inside so far; not all nine are there."),
+        "verdict not all": say("Not all nine yet; inside so far."),
         "verdict no limits": say("No limits on file: written, not judged."),
-        "warm": say("The shaft is too warm or too cold to be judged here: write its temperature, the engineer corrects it."),
+        "verdict warm": say(
+            "Shaft more than {most} °C from 20 °C: not judged here, warm steel reads large. Let it come to 20 °C and measure again, or let the"
+            " engineer bring the readings to 20 °C."
+        ),
+        "assumed 20": say("No temperature of the shaft typed: 20 °C assumed."),
         "wipe": say("Wipe them"),
-        "ask wipe": say("Wipe all readings typed here?"),
-        "readings slip": say("Readings, for the engineer"),
-        "position": say("position"),
+        "ask wipe": say("Wipe all readings of {at} typed here?"),
+        "nothing typed": say("Nothing is typed yet."),
+        "mend first": say("{what}: this is no number. Mend it or delete it first."),
+        "say when": say("Say first: were they read as found, or as left?"),
+        "say start": say("Type first when the machine was started."),
+        "readings kept": say(
+            "Kept on this screen only, not yet with the engineer. Paper is the record. Slip, code and file carry the values, the time and the crew"
+            " number, to follow the bearing; no names, nobody is counted."
+        ),
+        "readings not kept": say(
+            "This screen keeps no readings: they are gone when the page is left, and are not yet with the engineer. Paper is the record. Slip, code"
+            " and file carry the values, the time and the crew number, to follow the bearing; no names, nobody is counted."
+        ),
+        "readings changed": say(
+            "The sheet has changed since these were typed: {was} then, {now} now. They are judged by the sheet as it is now."
+        ),
+        "readings slip": say("{of}: readings, for the engineer"),
         "record": say("record"),
+        "shaft limits": say("shaft, limits"),
+        "place": say("place {number}, {unit}: a, b, c"),
         "verdict": say("verdict"),
+        "when read": say("shaft and clearance read"),
+        "instrument": say("instrument"),
+        "by": say("crew number"),
     }
 
 
@@ -93,17 +120,22 @@ def _slips() -> dict[str, str]:
         "close": say("Back to the page"),
         "download": say("As a file"),
         "not yet": say(
-            "Not yet with the engineer. Print it, take the file, or let the engineer's phone read the code: paper is the record."
+            "Not yet with the engineer. Print it, take the file, or let the engineer's phone read the code. Paper is the record."
         ),
+        "not yet told": say("Not yet with the engineer. Print it, or let the engineer's phone read the code. Paper is the record."),
         "code": say("The same as a code for a phone"),
         "too long": say("Too long for a code: print it, or take the file."),
         "initials": say("date ____________  initials ________  second person ________"),
+        "this is wrong": say("This is wrong"),
         "wrong with": say("What is wrong?"),
         "wrong number": say("The number looks wrong"),
         "wrong machine": say("The machine is otherwise"),
         "wrong order": say("It cannot be done so"),
         "wrong words": say("The words are not clear"),
-        "wrong slip": say("This is wrong, for the engineer"),
+        "wrong slip": say("{of}: this is wrong, for the engineer"),
         "what": say("what"),
+        "step": say("step"),
+        "shown value": say("shown"),
         "identity": say("identity"),
+        "words of hand": say("in your words"),
     }

@@ -23,6 +23,7 @@
     window.dispatchEvent(new CustomEvent("seatbook-forget"));
   }
   function leave() {
+    clearInterval(watch);
     forget();
     box.close();
     location.href = root + "/index.html";
@@ -68,5 +69,5 @@
   window.addEventListener("beforeprint", function () { printing = true; });
   window.addEventListener("afterprint", function () { printing = false; touch(); });
   window.addEventListener("pageshow", touch);
-  setInterval(look, 1000);
+  var watch = setInterval(look, 1000);
 })();

@@ -1,21 +1,26 @@
-// A text as a code that a phone reads (ISO/IEC 18004: bytes, level M, versions 1 to 15), drawn as SVG with its quiet zone.
+// A text as a code that a phone reads (ISO/IEC 18004: bytes, versions 1 to 15; level M, and Q where it costs no larger code), drawn as SVG with its quiet zone.
 (function () {
   "use strict";
-  // per version: error words a block, then groups of (blocks, data words)
-  var BLOCKS = [[10, 1, 16], [16, 1, 28], [26, 1, 44], [18, 2, 32], [24, 2, 43], [16, 4, 27], [18, 4, 31], [22, 2, 38, 2, 39], [22, 3, 36, 2, 37], [26, 4, 43, 1, 44],
-    [30, 1, 50, 4, 51], [22, 6, 36, 2, 37], [22, 8, 37, 1, 38], [24, 4, 40, 5, 41], [24, 5, 41, 5, 42]];
+  // per level and version: error words a block, then groups of (blocks, data words)
+  var BLOCKS = {
+    M: [[10, 1, 16], [16, 1, 28], [26, 1, 44], [18, 2, 32], [24, 2, 43], [16, 4, 27], [18, 4, 31], [22, 2, 38, 2, 39], [22, 3, 36, 2, 37], [26, 4, 43, 1, 44],
+      [30, 1, 50, 4, 51], [22, 6, 36, 2, 37], [22, 8, 37, 1, 38], [24, 4, 40, 5, 41], [24, 5, 41, 5, 42]],
+    Q: [[13, 1, 13], [22, 1, 22], [18, 2, 17], [26, 2, 24], [18, 2, 15, 2, 16], [24, 4, 19], [18, 2, 14, 4, 15], [22, 4, 18, 2, 19], [20, 4, 16, 4, 17], [24, 6, 19, 2, 20],
+      [28, 4, 22, 4, 23], [26, 4, 20, 6, 21], [24, 8, 20, 4, 21], [20, 11, 16, 5, 17], [30, 5, 24, 7, 25]]
+  };
+  var LEVEL_BITS = { M: 0, Q: 24 }, LONGEST = 15;
   var ALIGN = [[], [6, 18], [6, 22], [6, 26], [6, 30], [6, 34], [6, 22, 38], [6, 24, 42], [6, 26, 46], [6, 28, 50], [6, 30, 54], [6, 32, 58], [6, 34, 62], [6, 26, 46, 66], [6, 26, 48, 70]];
   var EXP = [], LOG = [];
   for (var i = 0, x = 1; i < 255; i++) { EXP[i] = x; LOG[x] = i; x <<= 1; if (x & 256) x ^= 0x11d; }
   function times(a, b) { return a && b ? EXP[(LOG[a] + LOG[b]) % 255] : 0; }
 
-  function capacity(version) {
-    var row = BLOCKS[version - 1], words = 0;
+  function capacity(version, level) {
+    var row = BLOCKS[level][version - 1], words = 0;
     for (var i = 1; i < row.length; i += 2) words += row[i] * row[i + 1];
     return words;
   }
-  function dataWords(bytes, version) {
-    var bits = [], all = capacity(version) * 8, i;
+  function dataWords(bytes, version, level) {
+    var bits = [], all = capacity(version, level) * 8, i;
     function put(value, count) { for (var b = count - 1; b >= 0; b--) bits.push((value >> b) & 1); }
     put(4, 4); put(bytes.length, version < 10 ? 8 : 16);
     bytes.forEach(function (byte) { put(byte, 8); });
@@ -37,8 +42,8 @@
     for (i = 0; i < data.length; i++) { var lead = rest[i]; if (lead) gen.forEach(function (g, j) { rest[i + j] ^= times(g, lead); }); }
     return rest.slice(data.length);
   }
-  function interleaved(words, version) {
-    var row = BLOCKS[version - 1], blocks = [], at = 0, out = [], i, j;
+  function interleaved(words, version, level) {
+    var row = BLOCKS[level][version - 1], blocks = [], at = 0, out = [], i, j;
     for (i = 1; i < row.length; i += 2) for (j = 0; j < row[i]; j++) { blocks.push(words.slice(at, at + row[i + 1])); at += row[i + 1]; }
     var errors = blocks.map(function (block) { return errorWords(block, row[0]); }), most = Math.max.apply(null, blocks.map(function (b) { return b.length; }));
     for (i = 0; i < most; i++) blocks.forEach(function (block) { if (i < block.length) out.push(block[i]); });
@@ -76,8 +81,8 @@
     var code = remainder(version, 0x1f25, 12);
     for (var i = 0; i < 18; i++) { var bit = (code >> i) & 1, a = size - 11 + i % 3, b = Math.floor(i / 3); grid[a][b] = bit; grid[b][a] = bit; }
   }
-  function formatMarks(grid, mask) {
-    var size = grid.length, code = (mask === 0 ? 0 : remainder(mask, 0x537, 10)) ^ 0x5412;
+  function formatMarks(grid, mask, level) {
+    var size = grid.length, code = remainder(LEVEL_BITS[level] | mask, 0x537, 10) ^ 0x5412;
     for (var i = 0; i < 15; i++) {
       var bit = (code >> i) & 1;
       if (i < 6) grid[i][8] = bit; else if (i < 8) grid[i + 1][8] = bit; else if (i === 8) grid[8][7] = bit; else grid[8][14 - i] = bit;
@@ -89,7 +94,7 @@
     function (x, y) { return (Math.floor(y / 2) + Math.floor(x / 3)) % 2 === 0; }, function (x, y) { return (x * y) % 2 + (x * y) % 3 === 0; },
     function (x, y) { return ((x * y) % 2 + (x * y) % 3) % 2 === 0; }, function (x, y) { return ((x + y) % 2 + (x * y) % 3) % 2 === 0; }
   ];
-  function filled(empty, words, mask) {
+  function filled(empty, words, mask, level) {
     var size = empty.length, grid = empty.map(function (row) { return row.slice(); }), at = 0, up = true;
     for (var right = size - 1; right > 0; right -= 2, up = !up) {
       if (right === 6) right = 5;
@@ -101,7 +106,7 @@
         at++;
       }
     }
-    formatMarks(grid, mask);
+    formatMarks(grid, mask, level);
     return grid;
   }
   function penalty(grid) {
@@ -125,13 +130,14 @@
     }
     return sum + 10 * Math.floor(Math.abs(dark * 20 / (size * size) - 10));
   }
+  function fits(bytes, version, level) { return bytes.length <= capacity(version, level) - (version < 10 ? 2 : 3); }
   function matrix(text) {
     var bytes = Array.from(new TextEncoder().encode(text)), version = 1;
-    while (version <= 15 && bytes.length > capacity(version) - (version < 10 ? 2 : 3)) version++;
-    if (version > 15) return null;
-    var words = interleaved(dataWords(bytes, version), version), empty = field(version), best = null, least = Infinity;
+    while (version <= LONGEST && !fits(bytes, version, "M")) version++;
+    if (version > LONGEST) return null;
+    var level = fits(bytes, version, "Q") ? "Q" : "M", words = interleaved(dataWords(bytes, version, level), version, level), empty = field(version), best = null, least = Infinity;
     for (var mask = 0; mask < 8; mask++) {
-      var grid = filled(empty, words, mask), cost = penalty(grid);
+      var grid = filled(empty, words, mask, level), cost = penalty(grid);
       if (cost < least) { least = cost; best = grid; }
     }
     return best;

@@ -73,7 +73,7 @@
     this.line.classList.toggle("changed", stale);
     this.lists.forEach(function (list) { list.toggleAttribute("data-stale", stale); });
     if (this.state === "changed") this.line.textContent = changed(data);
-    else if (this.state === "over") this.line.textContent = say("over", facts);
+    else if (this.state === "over") this.line.textContent = say("ended before", facts);
     else this.line.textContent = !kept.lasts ? say("not kept") : data ? say("counted", facts) : say("kept here");
   };
   function changed(data) {

@@ -168,7 +168,7 @@ def test_where_storage_is_refused_ticks_live_as_long_as_the_page_and_it_says_so(
 @pytest.mark.parametrize("broken", ["{", "[]", "7", '{"ticks": "all", "readings": [1]}', '{"ticks": [1, null, {}]}'])
 def test_broken_storage_hurts_no_page(screen: Page, sample: Path, broken: str) -> None:
     faults: list[object] = []
-    screen.on("pageerror", faults.append)
+    screen.on("pageerror", lambda fault: faults.append(fault))
     job(screen, sample)
     screen.evaluate("([key, data]) => localStorage.setItem(key, data)", [KEY, broken])
     job(screen, sample)

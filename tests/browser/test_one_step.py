@@ -72,10 +72,8 @@ def test_only_the_step_is_shown_and_where_it_stands(hand: Hand) -> None:
 def test_it_is_read_at_a_metre(browser: Browser, sample: Path) -> None:
     page = browser.new_context(viewport=KIOSK, has_touch=True).new_page()
     hand = begin(page, sample)
-    page.evaluate("document.querySelectorAll('#B .tick').forEach(tick => { if (!tick.checked) tick.click(); })")
-    hand.touch(key(hand, "Back") if key(hand, "Back").is_enabled() else key(hand, "Next"))
-    while not page.locator("#B-put-on-3").is_visible():
-        hand.touch(key(hand, "Next"))
+    sign_and_reach_two(hand)
+    hand.touch(key(hand, "Next"))
     assert size(page.locator("#B-put-on-3 .do")) >= TEXT
     assert size(page.locator("#B-put-on-3 .fig")) >= FIGURE
     page.context.close()
@@ -129,7 +127,7 @@ def test_a_stop_says_which_steps_before_it_have_no_tick(hand: Hand) -> None:
     expect(hand.page.locator(".step-missing")).to_be_empty()
 
 
-def test_going_on_unsigned_is_asked_for_and_stays_marked(hand: Hand, sample: Path) -> None:
+def test_going_on_unsigned_is_asked_for_and_stays_marked(hand: Hand) -> None:
     hand.touch(key(hand, "Next"))
     hand.touch(key(hand, "Next"))
     hand.touch(hand.page.get_by_role("button", name="Go on unsigned"), least=72)

@@ -82,3 +82,41 @@ def angle_of(marks: list[ElementTree.Element]) -> float:
     """Where a mark of the nut's face stands, in degrees clockwise from 12 o'clock."""
     x, y = points(marks[0])[0]
     return degrees(atan2(x - 175, 176 - y)) % 360
+
+
+def bearing_of(point: tuple[float, float], centre: tuple[float, float]) -> float:
+    """Where a point stands seen from a centre, in degrees clockwise from 12 o'clock."""
+    return degrees(atan2(point[0] - centre[0], centre[1] - point[1])) % 360
+
+
+def circles(marks: list[ElementTree.Element]) -> list[tuple[float, float, float]]:
+    """Centre and radius of every circle in the marks and the groups among them."""
+    found = [one for mark in marks for one in mark.iter(f"{SVG}circle")]
+    return [(float(one.get("cx", "nan")), float(one.get("cy", "nan")), float(one.get("r", "nan"))) for one in found]
+
+
+def span(marks: list[ElementTree.Element]) -> tuple[float, float, float, float]:
+    """Left, top, right, bottom of all marks, words aside."""
+    found = []
+    for mark in (one for outer in marks for one in outer.iter()):
+        if mark.tag == f"{SVG}rect":
+            x, y, wide, high = (float(mark.get(key, "nan")) for key in ("x", "y", "width", "height"))
+            found += [(x, y), (x + wide, y + high)]
+        elif mark.tag == f"{SVG}circle":
+            x, y, r = (float(mark.get(key, "nan")) for key in ("cx", "cy", "r"))
+            found += [(x - r, y - r), (x + r, y + r)]
+        elif mark.tag == f"{SVG}path":
+            found += points(mark)
+    return min(x for x, _ in found), min(y for _, y in found), max(x for x, _ in found), max(y for _, y in found)
+
+
+def assert_told(svg: Markup, layout: Layout) -> None:
+    """Words inside and apart, marks inside, no text of a size of its own, and a title that is more than a name."""
+    assert_words_fit(svg, layout)
+    root = parsed(svg)
+    width, height = (float(number) for number in root.get("viewBox", "").split()[2:])
+    drawn = [mark for mark in root if mark.tag not in (f"{SVG}defs", f"{SVG}title", f"{SVG}desc")]
+    left, top, right, bottom = span(drawn)
+    assert left >= -0.1 and top >= -0.1 and right <= width + 0.1 and bottom <= height + 0.1
+    assert "font-size" not in svg
+    assert root.get("role") == "img" and len(str(root[0].text).split()) > 3 and str(root[1].text)

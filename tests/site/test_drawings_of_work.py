@@ -27,7 +27,7 @@ SCREW = Strip("Screw shaft", ENDS, (Section(2200, 75),), (Support("A", 250, "fix
 
 BAND = "1.50 to 1.60\u00a0mm"
 TURN = NutTurn(8, 5 / 8, 3 / 4, "5/8 to 3/4 turn", "5 to 6 slots of 8")
-GAP = FlangeGap(Drawn(1.5, BAND), mm(1.5), "3/4 turn", "Orvane 14, table 6.")
+GAP = FlangeGap(mm(1.5), mm(1.6), BAND, mm(1.5), "3/4 turn", source="Orvane 14, table 6.")
 SHIFT = HousingShift(mm(0), mm(1.5), "0 to 1.50\u00a0mm", "far end")
 COLLAR = Collar("A", "first", ENDS, "clockwise", "5\u00a0N·m")
 ROOM = FloatRoom(
@@ -89,7 +89,7 @@ def test_no_way_is_drawn_for_a_collar_whose_shaft_has_no_one_way(turns: str) -> 
 
 
 def test_the_nut_closes_on_the_ring_again_where_travel_and_gap_are_one() -> None:
-    root = parsed(flange_gap_for(replace(GAP, gap=mm(1.5)), "f", PANEL))
+    root = parsed(flange_gap_for(GAP, "f", PANEL))
     start = [6 + stage * PANEL.width / 3 for stage in range(3)]
     nut = [middle(part(root, f"nut {stage + 1}")) - start[stage] for stage in range(3)]
     flange = [middle(part(root, f"flange {stage + 1}")) - start[stage] for stage in range(3)]
@@ -99,7 +99,7 @@ def test_the_nut_closes_on_the_ring_again_where_travel_and_gap_are_one() -> None
 
 
 def test_gap_and_travel_are_drawn_to_one_scale() -> None:
-    root = parsed(flange_gap_for(replace(GAP, gap=mm(2), travel=mm(1.5)), "f", PANEL))
+    root = parsed(flange_gap_for(replace(GAP, least=mm(2), most=mm(2), travel=mm(1.5)), "f", PANEL))
     width = PANEL.width / 3
     gap = middle(part(root, "flange 2")) - middle(part(root, "flange 1")) - width
     travel = middle(part(root, "nut 3")) - middle(part(root, "nut 2")) - width
@@ -110,8 +110,8 @@ def test_gap_and_travel_are_drawn_to_one_scale() -> None:
     ("gap", "travel", "words"), [(1.0, 1.5, "The travel is more than the gap"), (2.0, 1.5, "The travel is less than the gap")]
 )
 def test_a_gap_that_does_not_belong_to_the_travel_is_said(gap: float, travel: float, words: str) -> None:
-    assert words in flange_gap_for(replace(GAP, gap=mm(gap), travel=mm(travel)), "f", PANEL)
-    assert "The travel is" not in flange_gap_for(replace(GAP, gap=mm(1.55)), "f", PANEL)
+    assert words in flange_gap_for(replace(GAP, least=mm(gap), most=mm(gap), travel=mm(travel)), "f", PANEL)
+    assert "The travel is" not in flange_gap_for(replace(GAP, least=mm(1.55)), "f", PANEL)
 
 
 @pytest.mark.parametrize(("nut_left", "shaft_moves"), [(True, False), (False, False), (True, True), (False, True)])
@@ -213,7 +213,7 @@ SEATS = [
 DETAILS = [
     (nut_turn_for, NUTS, PANEL),
     (collar_for, COLLARS, PANEL),
-    (flange_gap_for, [GAP, replace(GAP, gap=Drawn(0, LONG), turn=UNBROKEN, source=LONG)], PANEL),
+    (flange_gap_for, [GAP, replace(GAP, least=mm(0), gap=LONG, turn=UNBROKEN, source=LONG, nut_toward=LONG, bolts=3)], PANEL),
     (housing_shift_for, [SHIFT, replace(SHIFT, toward=UNBROKEN, band=LONG, nut_left=False)], PANEL),
     (bolts_for, [replace(BOLTS, count=n, size=LONG) for n in (2, 3, 4)], PANEL),
     (float_room_for, [ROOM, replace(ROOM, ends=(LONG, UNBROKEN)), replace(ROOM, first=mm(0), second=mm(0))], PANEL),

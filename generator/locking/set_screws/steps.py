@@ -15,13 +15,27 @@ def put_on(case: Case, f: Figures) -> Items:
     if not case.alone:
         yield Step("screws in line", "lock", told("Turn the shaft until the screws of both units face the same way."))
     key = screw_key(f)
-    yield Step("screws half", "lock", told("Tighten each screw in turn to about half of {torque}.", torque=f("lock_screw")), takes=key)
+    yield Step(
+        "screws half",
+        "lock",
+        told("Tighten each screw in turn to about half of {torque}.", torque=f("lock_screw")),
+        takes=key,
+        picture="screws",
+    )
     flat = Trouble(say("Screw falls into an old dent"), told("Stop. Shift the unit, or dress the shaft; a dent of the last bearing holds nothing."))  # fmt: skip
-    yield Step("screws full", "lock", told("Tighten each screw in turn to {torque}.", torque=f("lock_screw")), None, (flat,), takes=key)
+    yield Step(
+        "screws full",
+        "lock",
+        told("Tighten each screw in turn to {torque}.", torque=f("lock_screw")),
+        None,
+        (flat,),
+        takes=key,
+        picture="screws",
+    )
     loose = Trouble(say("It still turns"), told("Go round all screws again until none turns. A rounded key or screw: new ones."))
     yield Step(
         "screws again", "lock", told("Go back to the first screw: {torque} once more.", torque=f("lock_screw")), told("It does not turn."),
-        (loose,), takes=key,
+        (loose,), takes=key, picture="screws",
     )  # fmt: skip
     yield from locked_and_free(case, told("Screws at torque on the second round."))
 

@@ -1,33 +1,41 @@
-"""Where the feeler goes on a bearing with rollers: over the unloaded ones, both rows, on the side free of load."""
+"""Where the feeler goes on a bearing with rollers: over one that carries nothing, both rows, for each way the bearing lies or hangs."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
 from markupsafe import Markup
 
 from generator.say import say
-from generator.site.drawings.panel import words_beside
-from generator.site.drawings.pen import Layout, Pen, around, both
+from generator.site.drawings.pen import Layout, Pen, Point, around, both, ring
+from generator.site.drawings.roller_rows import roller_rows
 
-Side = Literal["top", "bottom"]
-_ROLLERS = 15
-_CENTRE = (150.0, 152.0)
-_OUTER, _RACE, _INNER, _SHAFT = 142.0, 118.0, 74.0, 50.0
-_GAP = 9.0  # the clearance, drawn large
+Lies = Literal["bench", "hanging", "seated"]
+# where nothing presses a roller: a ring stands on the bench and the inner ring sinks in it; a ring hangs on a held shaft; a shaft lies in its base
+SIDE: dict[Lies, int] = {"bench": -1, "hanging": 1, "seated": -1}
+_ROLLERS = 13
+_OUTER, _RACE, _INNER, _BORE = 80.0, 66.0, 41.0, 28.0
+_GAP = 6.0  # the clearance, drawn large
+_CELL = 176.0
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One way the bearing lies while it is read, and what is read there as sentences, "" none."""
+
+    lies: Lies
+    figures: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
 class Feeler:
-    """`side`: where the clearance is while it is read. `rows`: of rollers. `before`, `taken`, `after`: as words, "" where not known."""
+    """`rows` of rollers; `note`: what else must be known, "" for nothing."""
 
-    side: Side
-    rows: int
-    before: str
-    taken: str
-    after: str
-    where: str
+    readings: tuple[Reading, ...]
+    rows: int = 2
+    note: str = ""
 
 
 def feeler(data: Feeler, name: str) -> Markup:
@@ -36,31 +44,85 @@ def feeler(data: Feeler, name: str) -> Markup:
 
 
 def feeler_for(data: Feeler, name: str, layout: Layout) -> Markup:
-    """The drawing for one layout: seen from the front, and the blade in both rows."""
-    pen = Pen(layout, name)
-    down = 1 if data.side == "bottom" else -1
-    centre = (_CENTRE[0], _CENTRE[1] + down * _GAP / 2)  # the outer ring hangs or is pushed away
+    """The drawing for one layout: the bearing from the front for each reading, and cut open with the blade in both rows."""
+    pen, size = Pen(layout, name), 0.9 if layout.narrow else 1.2
+    cells = len(data.readings) + 1
+    across = layout.width if layout.narrow else layout.width / max(cells, 4)
+    y = low = 4.0
+    for i, one in enumerate([*data.readings, None]):
+        left, top = (4.0, y) if layout.narrow else (i * across + 4, 4.0)
+        with pen.group(one.lies if one else "cut open"):
+            if one:
+                _front(pen, one.lies, (left, top), size)
+            else:
+                roller_rows(pen, data.rows, SIDE[data.readings[-1].lies] if len(data.readings) == 1 else 1, (left, top), size)
+        x, under = (left + _CELL * size + 12, top) if layout.narrow else (left, top + _CELL * size + 6)
+        for words, kind in _beside(one, data.rows):
+            under = pen.lines(x, under, words, across - (x - left) - 12, kind) + 2
+        under = max(under, top + _CELL * size) + 10
+        low, y = max(low, under), under
+    for words in _below(data):
+        low = pen.lines(4, low, words, layout.width - 8)
+    return pen.svg(low + 4, _title(data), " ".join(_described(data)))
+
+
+def _title(data: Feeler) -> str:
+    return " ".join(_where(one.lies) for one in data.readings)
+
+
+def _where(lies: Lies) -> str:
+    return {
+        "bench": say("Bearing loose, upright on the bench: blade at the top."),
+        "hanging": say("Shaft held up, outer ring hanging: blade at the bottom."),
+        "seated": say("Shaft resting in its housing, cap off: blade at the top."),
+    }[lies]
+
+
+def _beside(one: Reading | None, rows: int) -> Iterator[tuple[str, str]]:
+    if one:
+        yield _where(one.lies), "bold"
+        yield from ((words, "") for words in one.figures if words)
+    else:
+        yield (say("Both rows: slide the blade along the roller.") if rows == 2 else say("Slide the blade along the roller.")), "bold"
+        yield say("Never roll a roller over it."), ""
+
+
+def _below(data: Feeler) -> Iterator[str]:
+    if data.note:
+        yield data.note
+    yield say("The clearance is drawn much larger than it is.")
+
+
+def _described(data: Feeler) -> Iterator[str]:
+    for one in (*data.readings, None):
+        yield from (words for words, _ in _beside(one, data.rows))
+    yield from _below(data)
+
+
+def _front(pen: Pen, lies: Lies, start: Point, size: float) -> None:
+    """Rollers rest against the inner ring all round; the outer ring is off them on the side free of load."""
+    side = SIDE[lies]
+    x, y = start[0] + 88 * size, start[1] + 86 * size
+    inner = (x, y - side * _GAP / 2 * size)
+    outer = (x, y + side * _GAP / 2 * size)
+    if lies == "bench":
+        pen.rect(start[0], outer[1] + _OUTER * size, start[0] + _CELL * size, start[1] + _CELL * size, "dim", "cut")
+    elif lies == "seated":
+        base = [(x - 88 * size, outer[1]), *ring(outer, _OUTER * size, 270, 90), (x + 88 * size, outer[1])]
+        pen.path(
+            [*base, (x + 88 * size, start[1] + _CELL * size), (x - 88 * size, start[1] + _CELL * size)], "part", closed=True, fill="cut"
+        )
     with pen.group("outer ring"):
-        pen.circle(*centre, _OUTER, "part", "cut")
-        pen.circle(*centre, _RACE, "part")
-    with pen.group("inner ring"):
-        pen.circle(*_CENTRE, _INNER, "part", "across")
-        pen.circle(*_CENTRE, _SHAFT, "part")
-    radius = (_RACE - _INNER - _GAP / 2) / 2
+        pen.circle(*outer, _OUTER * size, "part", "across")
+        pen.circle(*outer, _RACE * size, "part")
+    radius = (_RACE - _INNER - _GAP) / 2
     for i in range(_ROLLERS):
-        pen.circle(*around(_CENTRE, _INNER + radius, i * 360 / _ROLLERS + (180 if data.side == "bottom" else 0)), radius, "part")
-    edge = centre[1] + down * _RACE
+        pen.circle(*around(inner, (_INNER + radius) * size, i * 360 / _ROLLERS + (180 if side > 0 else 0)), radius * size, "part")
+    with pen.group("inner ring"):
+        pen.circle(*inner, _INNER * size, "part", "across")
+        pen.circle(*inner, _BORE * size, "part", "" if lies == "bench" else "cut")
+    if lies == "hanging":
+        pen.arrow((inner[0], inner[1] + 22 * size), (inner[0], inner[1] - 24 * size), "edge", 14)
     with pen.group("blade"):
-        pen.path([(_CENTRE[0] - 58, edge - down * 5), (_CENTRE[0] + 150, edge - down * 5)], "mark")
-    pen.text(_CENTRE[0] + 154, edge - down * 5 + 6, say("blade"), "bold")
-    said = (
-        (data.where, "bold"),
-        (say("Both rows. Slide the blade along the roller; never roll it through.") if data.rows == 2 else say("Slide the blade along the roller; never roll it through."), ""),
-        (say("Before: {before}", before=data.before) if data.before else "", ""),
-        (say("To be taken: {taken}", taken=data.taken) if data.taken else "", ""),
-        (say("Left: never under {after}", after=data.after) if data.after else "", ""),
-        (say("The clearance is drawn much larger than it is."), ""),
-    )  # fmt: skip
-    height = words_beside(pen, 306, said)
-    title = say("Feeler at the bottom, where the outer ring hangs free of the rollers") if data.side == "bottom" else say("Feeler at the top, where no roller bears")  # fmt: skip
-    return pen.svg(height, title, " ".join(words for words, _ in said if words))
+        middle = 180 if side > 0 else 0
+        pen.path(ring(outer, (_RACE - _GAP / 2) * size, middle - 20, middle + 20), "mark")

@@ -1,4 +1,4 @@
-"""Where the grease goes in, and where the old one comes out."""
+"""Where the grease goes in, where the old one comes out, and whether the machine runs meanwhile: the housing cut along the shaft."""
 
 from __future__ import annotations
 
@@ -7,18 +7,34 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from generator.say import say
-from generator.site.drawings.panel import words_beside
+from generator.site.drawings.panel import PICTURE, words_beside
 from generator.site.drawings.pen import Layout, Pen, both
+
+_AXIS, _HALF = 172.0, 20.0
+_LEFT, _RIGHT, _TOP, _FOOT = 112.0, 238.0, 92.0, 252.0
+_MIDDLE = (_LEFT + _RIGHT) / 2
 
 
 @dataclass(frozen=True)
 class Fitting:
-    """`place` and `purge` as typed in the plant; `gives`: strokes and grams as words; `running`: greased while it runs."""
+    """`place` and `purge` as typed in the plant, "" where not; `gives`: strokes and grams as words; `running`: greased while it runs."""
 
     place: str
     purge: str
     gives: str
     running: bool
+
+    @property
+    def piped(self) -> bool:
+        """Whether a pipe leads to it."""
+        return self.place in ("piped out", "piped outside the guard")
+
+    @property
+    def guard(self) -> tuple[float, float] | None:
+        """From where to where the guard is drawn; None where the file does not say where it stands."""
+        return {"inside the guard": (44.0, 306.0), "piped outside the guard": (44.0, 306.0), "outside the guard": (4.0, 74.0)}.get(
+            self.place
+        )
 
 
 def fitting(data: Fitting, name: str) -> Markup:
@@ -27,36 +43,61 @@ def fitting(data: Fitting, name: str) -> Markup:
 
 
 def fitting_for(data: Fitting, name: str, layout: Layout) -> Markup:
-    """The drawing for one layout: housing, guard, fitting and the way out."""
+    """The drawing for one layout."""
     pen = Pen(layout, name)
-    pen.path([(90, 236), (90, 216), (120, 216), (134, 110), (226, 110), (240, 216), (270, 216), (270, 236)], "part", closed=True)
-    pen.circle(180, 156, 46, "part", "cut")
-    pen.circle(180, 156, 24, "part")
-    outside = "outside" in data.place or data.place == "piped out"
-    guard = 306.0 if not outside else 290.0
-    with pen.group("guard"):
-        pen.path([(66, 250), (66, 70), (guard, 70), (guard, 250)], "hidden")
-    pen.text(70, 62, say("guard"))
-    end = (320.0, 92.0) if outside else (180.0, 84.0)
+    _housing(pen)
+    if data.guard:
+        left, right = data.guard
+        with pen.group("guard"):
+            pen.path([(left, 280), (left, 44), (right, 44), (right, 280)], "hidden")
+        pen.text(left + (8 if right > 200 else 0), 36, say("guard"))
+    _way_in(pen, data)
+    _way_out(pen, data)
+    said = ((_place(data), "bold"), (_when(data), "bold"), (data.gives, "strong"), (_out(data), ""))
+    height = words_beside(pen, 284, said)
+    return pen.svg(height, f"{_place(data)} {_when(data)}", " ".join(words for words, _ in said if words))
+
+
+def _housing(pen: Pen) -> None:
+    pen.rect(88, _FOOT, 262, _FOOT + 16, "part", "cut")
+    pen.rect(_LEFT, _TOP, _RIGHT, _FOOT, "part", "cut")
+    pen.rect(_LEFT + 14, _TOP + 18, _RIGHT - 14, _FOOT - 18, "part")
+    for side in (-1, 1):
+        pen.rect(_MIDDLE - 26, _AXIS + side * 62, _MIDDLE + 26, _AXIS + side * 48, "part", "across")
+        pen.rect(_MIDDLE - 26, _AXIS + side * _HALF, _MIDDLE + 26, _AXIS + side * 34, "part", "across")
+        pen.circle(_MIDDLE, _AXIS + side * 41, 9, "part")
+        for x in (_LEFT, _RIGHT - 14):
+            pen.rect(x, _AXIS + side * _HALF, x + 14, _AXIS + side * 34, "solid")  # a seal
+    pen.rect(12, _AXIS - _HALF, PICTURE - 12, _AXIS + _HALF, "part")
+    pen.line(2, _AXIS, PICTURE - 2, _AXIS, "axis")
+
+
+def _way_in(pen: Pen, data: Fitting) -> None:
+    """The fitting, its pipe, and the gun's way to it."""
+    if data.place in ("none", ""):
+        return
+    x, y = (328.0, 70.0) if data.piped else (_MIDDLE, _TOP - 10)
     with pen.group("fitting"):
-        if outside:
-            pen.path([(180, 110), (180, 92), (end[0] - 10, 92)], "edge")
-            pen.rect(end[0] - 12, 84, end[0] + 6, 100, "solid")
+        if data.piped:
+            pen.path([(_MIDDLE, _TOP), (_MIDDLE, y), (x - 10, y)], "edge")
+            pen.rect(x - 12, y - 7, x + 6, y + 7, "solid")
         else:
-            pen.rect(172, 88, 188, 110, "solid")
-    if outside:
-        pen.arrow((end[0] + 30, 40), (end[0] + 2, 78), "mark", 18)
-    else:
-        pen.arrow((240, 30), (190, 82), "mark", 18)
+            pen.rect(x - 7, y - 6, x + 7, _TOP, "solid")
+    with pen.group("gun"):
+        pen.arrow((x - 2, y - 52), (x - 2, y - 11), "mark", 18)
+
+
+def _way_out(pen: Pen, data: Fitting) -> None:
     with pen.group("way out"):
         if data.purge == "relief plug":
-            pen.arrow((180, 214), (180, 266), "mark", 18)
-        elif data.purge != "counted strokes":
-            pen.arrow((128, 156), (78, 156), "mark", 18)
-            pen.arrow((232, 156), (guard - 12, 156), "mark", 18)
-    said = ((_place(data), "bold"), (_when(data), "bold"), (data.gives, "bold"), (_out(data), ""))
-    height = words_beside(pen, 274, said)
-    return pen.svg(height, say("Grease fitting {place}: {when}", place=say(data.place or "not on file"), when=_when(data)), " ".join(words for words, _ in said if words))  # fmt: skip
+            pen.rect(_RIGHT - 15, 196, _RIGHT + 1, 212, "blank")
+            pen.arrow((_RIGHT - 24, 204), (_RIGHT + 34, 204), "mark", 18)
+            pen.rect(_RIGHT + 38, 197, _RIGHT + 52, 211, "solid")
+        elif data.purge in ("open seals", "wipe and weigh"):
+            for x, way in ((_LEFT, -1), (_RIGHT, 1)):
+                for side in (-1, 1):
+                    pen.circle(x + way * 5, _AXIS + side * 25, 4, "mark-tip")
+                    pen.arrow((x + way * 2, _AXIS + side * 30), (x + way * 30, _AXIS + side * 30), "mark", 14)
 
 
 def _place(data: Fitting) -> str:
@@ -67,13 +108,15 @@ def _place(data: Fitting) -> str:
 
 
 def _when(data: Fitting) -> str:
-    return say("Greased running, from outside the guard.") if data.running else say("Greased stopped and isolated.")
+    if not data.running:
+        return say("Greased stopped and isolated.")
+    return say("Greased running, from outside the guard.") if data.guard else say("Greased running.")
 
 
 def _out(data: Fitting) -> str:
     return {
         "relief plug": say("Plug out first: old grease leaves there. Plug in when nothing more comes."),
-        "open seals": say("Stop at the first clean bead round the seal."),
+        "open seals": say("Old grease leaves at the seals: stop at the first clean bead round one."),
         "counted strokes": say("Counted strokes only: nothing comes out."),
-        "wipe and weigh": say("What comes out is wiped off and weighed."),
+        "wipe and weigh": say("What comes out at the seals is wiped off and weighed."),
     }.get(data.purge, say("The file does not say how old grease leaves."))

@@ -45,7 +45,10 @@ def float_room(room: FloatRoom, name: str) -> Markup:
 def float_room_for(room: FloatRoom, name: str, layout: Layout) -> Markup:
     """The drawing for one layout."""
     pen, size = Pen(layout, name), layout.text
-    margin = max([text_width(words, layout.strong, bold=True) for one in room.states for words in (one.first, one.second)] + [40]) + 24
+    margin = (
+        max([text_width(words, layout.size(_kind(layout)), bold=True) for one in room.states for words in (one.first, one.second)] + [40])
+        + 24
+    )
     ring = 66.0 if layout.narrow else 130.0
     span = layout.width - 2 * margin
     total = room.first.size + room.second.size
@@ -68,9 +71,13 @@ def float_room_for(room: FloatRoom, name: str, layout: Layout) -> Markup:
     lines = list(_words(room))
     return pen.svg(
         pen.lines(4, y + 8, " ".join(lines[-1:]), layout.width - 8) + 4,
-        say("Room left to {letter} along the shaft", letter=room.letter),
+        say("Room of {letter} along the shaft. {states}", letter=room.letter, states=" ".join(lines[:-1])),
         " ".join(lines),
     )
+
+
+def _kind(layout: Layout) -> str:
+    return "bold" if layout.narrow else "strong"
 
 
 def _state(pen: Pen, state: FloatState, x: float, y: float, ring: float, margin: float, first_left: bool) -> None:
@@ -78,8 +85,9 @@ def _state(pen: Pen, state: FloatState, x: float, y: float, ring: float, margin:
     pen.rect(x - ring / 2, y + 4, x + ring / 2, y + 50, "part", "cut")
     pen.line(x, y, x, y + 54, "axis")
     left, right = (state.first, state.second) if first_left else (state.second, state.first)
-    pen.text(margin - 22, y + 36, left, "strong", "end")
-    pen.text(pen.layout.width - margin + 22, y + 36, right, "strong")
+    kind = _kind(pen.layout)
+    pen.text(margin - 22, y + 36, left, kind, "end")
+    pen.text(pen.layout.width - margin + 22, y + 36, right, kind)
 
 
 def _stops(pen: Pen, left: float, right: float, top: float, bottom: float) -> None:

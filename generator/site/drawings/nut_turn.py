@@ -12,6 +12,7 @@ from markupsafe import Markup
 from generator.say import say
 from generator.site.drawings.panel import PICTURE, words_beside
 from generator.site.drawings.pen import Layout, Pen, Point, around, both, ring
+from generator.site.drawings.words import wrap
 
 _CENTRE = (PICTURE / 2, 176.0)
 _RIM = 98.0
@@ -21,7 +22,10 @@ _WIND = 12.0  # how far it winds out in a turn
 
 @dataclass(frozen=True)
 class NutTurn:
-    """Turns from hand tight, least and most. `words` the turn as the page shows it, `counted` the same in slots and degrees."""
+    """Turns from hand tight, least and most. `words` the turn as the page shows it, `counted` the same in slots and degrees.
+
+    `guide`: the turn only guides, and a blade decides.
+    """
 
     slots: int
     least: float
@@ -29,6 +33,7 @@ class NutTurn:
     words: str
     counted: str = ""
     hand: Literal["right", "left"] = "right"
+    guide: bool = False
 
 
 def nut_turn(turn: NutTurn, name: str) -> Markup:
@@ -43,8 +48,8 @@ def nut_turn_for(turn: NutTurn, name: str, layout: Layout) -> Markup:
     _band(pen, turn, way)
     _slot_numbers(pen, turn, way)
     title = _title(turn)
-    y = words_beside(pen, 352, [(turn.words, "letter"), (turn.counted, "strong"), *((line, "") for line in _words(turn))])
-    return pen.svg(y, title, " ".join(_words(turn)))
+    y = words_beside(pen, 352, [(turn.words, "letter"), (turn.counted, "strong"), *_words(turn)])
+    return pen.svg(y, title, " ".join(words for words, _ in _words(turn)))
 
 
 def _title(turn: NutTurn) -> str:
@@ -53,15 +58,19 @@ def _title(turn: NutTurn) -> str:
     return say("Lock nut seen from its own side: {turn} anticlockwise from the hand-tight mark", turn=turn.words)
 
 
-def _words(turn: NutTurn) -> Iterator[str]:
+def _words(turn: NutTurn) -> Iterator[tuple[str, str]]:
+    if turn.guide:
+        yield say("A guide only: the blade decides."), "bold"
     if turn.hand == "right":
-        yield say("Right-hand thread: clockwise, seen from the nut side.")
+        yield say("Right-hand thread: clockwise, seen from the nut side."), "bold"
     else:
-        yield say("Left-hand thread: anticlockwise, seen from the nut side.")
-    yield say("The nut has {slots} slots.", slots=turn.slots)
-    yield say("Open mark: hand tight, in line with the sleeve slot. Filled mark: the same mark after the turn.")
+        yield say("Left-hand thread: anticlockwise, seen from the nut side."), "bold"
+    yield say("The nut has {slots} slots.", slots=turn.slots), ""
     if turn.most > turn.least:
-        yield say("Hatched: from the least to the most turn.")
+        yield say("Open mark: hand tight, in line with the sleeve slot. Filled: the same mark after the least and after the most turn."), ""
+        yield say("Hatched: from the least to the most turn."), ""
+    else:
+        yield say("Open mark: hand tight, in line with the sleeve slot. Filled mark: the same mark after the turn."), ""
 
 
 def _nut(pen: Pen, slots: int) -> None:
@@ -71,10 +80,15 @@ def _nut(pen: Pen, slots: int) -> None:
         middle = 360 * i / slots
         outline += [around(_CENTRE, radius, middle + side * half) for radius, side in ((_RIM, -1), (_RIM - 15, -1), (_RIM - 15, 1))]
         outline += ring(_CENTRE, _RIM, middle + half, middle + 360 / slots - half)
-    pen.path(outline, "part", closed=True)
+    with pen.group("nut"):
+        pen.path(outline, "part", closed=True)
     pen.circle(*_CENTRE, 62)
     pen.circle(*_CENTRE, 46)
-    pen.rect(_CENTRE[0] - 5, _CENTRE[1] - 62, _CENTRE[0] + 5, _CENTRE[1] - 44, "solid")
+    with pen.group("sleeve slot"):
+        pen.rect(_CENTRE[0] - 5, _CENTRE[1] - 62, _CENTRE[0] + 5, _CENTRE[1] - 44, "solid")
+    size = pen.layout.text
+    for i, row in enumerate(wrap(say("sleeve slot"), 84, size)):
+        pen.text(_CENTRE[0], _CENTRE[1] - 44 + (i + 1) * size * 1.15, row, "", "middle")
 
 
 def _band(pen: Pen, turn: NutTurn, way: int) -> None:
@@ -86,14 +100,18 @@ def _band(pen: Pen, turn: NutTurn, way: int) -> None:
     least, most = turn.least * 360, turn.most * 360
     if most > least:
         steps = [least + (most - least) * i / 40 for i in range(41)]
-        pen.path([at(a, -7) for a in steps] + [at(a, 7) for a in reversed(steps)], "edge", closed=True, fill="cut")
+        with pen.group("least to most"):
+            pen.path([at(a, -7) for a in steps] + [at(a, 7) for a in reversed(steps)], "edge", closed=True, fill="cut")
     with pen.group("turn"):
         pen.bend(at, 0, least)
     pen.path([around(_CENTRE, 66, 0), at(0, 10)], "edge")
-    for angle in {least, most}:
+    for angle in sorted({least, most}):
         pen.path([around(_CENTRE, _RIM - 12, way * angle), at(angle, 12)], "edge")
     with pen.group("mark at hand tight"):
         _mark(pen, 0, "part")
+    if most > least:
+        with pen.group("mark after the least"):
+            _mark(pen, way * least, "mark-tip")
     with pen.group("mark after the turn"):
         _mark(pen, way * most, "mark-tip")
 

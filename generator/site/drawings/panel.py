@@ -9,10 +9,10 @@ from generator.site.drawings.pen import Pen
 PICTURE = 350.0  # the picture's width, the same in both layouts
 
 
-def words_beside(pen: Pen, height: float, said: Iterable[tuple[str, str]]) -> float:
-    """Writes (words, kind) one under the other; gives the y under picture and words."""
+def words_beside(pen: Pen, height: float, said: Iterable[tuple[str, str]], top: float = 0) -> float:
+    """Writes (words, kind) one under the other, beside a picture from top to height; gives the y under picture and words."""
     narrow = pen.layout.narrow
-    x, y = (4.0, height + 6) if narrow else (PICTURE + 40, 14.0)
+    x, y = (4.0, height + 6) if narrow else (PICTURE + 40, top + 14)
     room = pen.layout.width - x - 4
     for words, kind in said:
         if words:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -9,6 +10,9 @@ from markupsafe import Markup
 from generator.say import say
 from generator.site.drawings.panel import words_beside
 from generator.site.drawings.pen import Layout, Pen, both
+
+_AXIS, _SEAT, _HIGH = 176.0, 44.0, 70.0
+_RING, _FACE = 132.0, 216.0  # from where to where the ring stands; the face is at the shoulder
 
 
 @dataclass(frozen=True)
@@ -29,31 +33,39 @@ def shoulder_for(data: Shoulder, name: str, layout: Layout) -> Markup:
     """The drawing for one layout."""
     pen = Pen(layout, name)
     with pen.group("shoulder"):
-        pen.rect(236, 78, 340, 212, "part")
-    pen.rect(4, 100, 236, 190, "part")
-    pen.path([(0, 145), (346, 145)], "axis")
-    for top in (True, False):
-        near, far = (100, 46) if top else (190, 244)
-        with pen.group("ring top" if top else "ring below"):
-            pen.rect(150, near, 236, near + (far - near) * 0.36, "part", "cut")
-            pen.rect(150, far, 236, far - (far - near) * 0.3, "part", "cut")
-        pen.circle(193, (near + far) / 2, 11, "part")
-    with pen.group("push"):
-        pen.arrow((60, 90), (144, 90), "mark", 20)
+        pen.rect(_FACE, _AXIS - _HIGH, 338, _AXIS + _HIGH, "part")
+    pen.rect(14, _AXIS - _SEAT, _FACE, _AXIS + _SEAT, "part")
+    pen.line(2, _AXIS, 348, _AXIS, "axis")
+    for side in (-1, 1):
+        with pen.group("inner ring"):
+            pen.rect(_RING, _AXIS + side * _SEAT, _FACE, _AXIS + side * (_SEAT + 22), "part", "cut")
+        with pen.group("outer ring"):
+            pen.rect(_RING, _AXIS + side * 96, _FACE, _AXIS + side * 116, "part", "cut")
+        pen.circle((_RING + _FACE) / 2, _AXIS + side * 81, 15, "part")
+        with pen.group("push"):
+            pen.arrow((52, _AXIS + side * (_SEAT + 11)), (_RING - 4, _AXIS + side * (_SEAT + 11)), "mark", 22)
     with pen.group("sensor"):
-        pen.path([(120, 30), (158, 88)], "dim")
-        pen.circle(160, 92, 5, "solid")
-    pen.text(30, 28, say("sensor"), "bold")
+        pen.path([(86, 60), (_RING + 4, _AXIS - _SEAT - 14)], "edge")
+        pen.circle(_RING + 6, _AXIS - _SEAT - 12, 6, "solid")
+    pen.text(78, 54, say("sensor"), "bold", "middle")
     with pen.group("blade"):
-        pen.path([(236, 20), (236, 76)], "mark")
-    pen.text(244, 30, say("blade"), "bold")
-    said = (
-        (say("Heat to {to}, sensor on the inner ring.", to=data.to) if data.to else say("No set point: HELD."), "bold"),
-        (say("Never over {ceiling}.", ceiling=data.ceiling) if data.ceiling else "", "bold"),
-        (say("To the shoulder in one move, and held until it grips: cooling, it shrinks away from the shoulder."), ""),
-        (say("Cold: a blade of {blade} goes in nowhere.", blade=data.blade) if data.blade else "", ""),
-    )
-    height = words_beside(pen, 262, said)
-    return pen.svg(
-        height, say("Heated ring pushed to the shoulder, sensor on its inner ring"), " ".join(words for words, _ in said if words)
-    )
+        pen.line(_FACE, 40, _FACE, _AXIS - _SEAT - 4, "mark")
+    pen.text(_FACE + 10, 54, say("blade"), "bold")
+    said = list(_words(data))
+    height = words_beside(pen, 302, said)
+    return pen.svg(height, _title(data), " ".join(words for words, _ in said))
+
+
+def _title(data: Shoulder) -> str:
+    if data.to:
+        return say("Heated to {to}, sensor on the inner ring, pushed to the shoulder and held", to=data.to)
+    return say("No temperature to heat to: HELD")
+
+
+def _words(data: Shoulder) -> Iterator[tuple[str, str]]:
+    yield (say("Heat to {to}, sensor on the inner ring.", to=data.to) if data.to else say("No set point: HELD.")), "strong"
+    if data.ceiling:
+        yield say("Never over {ceiling}.", ceiling=data.ceiling), "bold"
+    yield say("To the shoulder in one move. Hold it there until it grips: it shrinks away from the shoulder."), ""
+    if data.blade:
+        yield say("Cold: a blade of {blade} goes in nowhere between ring and shoulder, all round.", blade=data.blade), ""

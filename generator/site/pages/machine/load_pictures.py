@@ -100,7 +100,7 @@ def _acting(act: Act) -> Iterator[ActingLoad]:
 
 def _upward(direction: Value) -> bool:
     """Whether a housing is pulled up and not pressed down."""
-    return direction.content < 60 or direction.content > 300
+    return bool(direction.content < 60 or direction.content > 300)
 
 
 def clock(direction: Value) -> str:
