@@ -107,7 +107,7 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
             if url.startswith("training/") and not url.endswith("/index.html")
             else (say("Areas"), "index.html")
         )
-        body = Markup('<div class="guide-text">{}</div>').format(Markup(_without_title(page.content or "")))
+        body = Markup('<div class="guide-text">{}</div>').format(Markup(_reachable(_without_title(page.content or ""))))
         guide = Page(url, str(page.title), body, kind="guide", back=None if url == "index.html" else up)
         return {**context, "slots": slots_of(guide, self.around), "base_url": root_from(url)}
 
@@ -138,3 +138,8 @@ class SeatbookPlugin(BasePlugin[SeatbookConfig]):  # type: ignore[no-untyped-cal
 def _without_title(html: str) -> str:
     """The frame says the guide's title already."""
     return re.sub(r"<h1[^>]*>.*?</h1>", "", html, count=1, flags=re.DOTALL)
+
+
+def _reachable(html: str) -> str:
+    """A table that is wider than a phone is scrolled: by the keyboard too."""
+    return html.replace("<table>", '<table tabindex="0">')

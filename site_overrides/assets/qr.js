@@ -1,14 +1,14 @@
-// A text as a code that a phone reads (ISO/IEC 18004: bytes, versions 1 to 15; level M, and Q where it costs no larger code), drawn as SVG with its quiet zone.
+// A text as a code that a phone reads (ISO/IEC 18004: bytes; level Q up to version 8, which is 49 modules, and for longer texts level M up to
+// version 15), drawn as SVG with its quiet zone.
 (function () {
   "use strict";
   // per level and version: error words a block, then groups of (blocks, data words)
   var BLOCKS = {
     M: [[10, 1, 16], [16, 1, 28], [26, 1, 44], [18, 2, 32], [24, 2, 43], [16, 4, 27], [18, 4, 31], [22, 2, 38, 2, 39], [22, 3, 36, 2, 37], [26, 4, 43, 1, 44],
       [30, 1, 50, 4, 51], [22, 6, 36, 2, 37], [22, 8, 37, 1, 38], [24, 4, 40, 5, 41], [24, 5, 41, 5, 42]],
-    Q: [[13, 1, 13], [22, 1, 22], [18, 2, 17], [26, 2, 24], [18, 2, 15, 2, 16], [24, 4, 19], [18, 2, 14, 4, 15], [22, 4, 18, 2, 19], [20, 4, 16, 4, 17], [24, 6, 19, 2, 20],
-      [28, 4, 22, 4, 23], [26, 4, 20, 6, 21], [24, 8, 20, 4, 21], [20, 11, 16, 5, 17], [30, 5, 24, 7, 25]]
+    Q: [[13, 1, 13], [22, 1, 22], [18, 2, 17], [26, 2, 24], [18, 2, 15, 2, 16], [24, 4, 19], [18, 2, 14, 4, 15], [22, 4, 18, 2, 19]]
   };
-  var LEVEL_BITS = { M: 0, Q: 24 }, LONGEST = 15;
+  var LEVEL_BITS = { M: 0, Q: 24 };
   var ALIGN = [[], [6, 18], [6, 22], [6, 26], [6, 30], [6, 34], [6, 22, 38], [6, 24, 42], [6, 26, 46], [6, 28, 50], [6, 30, 54], [6, 32, 58], [6, 34, 62], [6, 26, 46, 66], [6, 26, 48, 70]];
   var EXP = [], LOG = [];
   for (var i = 0, x = 1; i < 255; i++) { EXP[i] = x; LOG[x] = i; x <<= 1; if (x & 256) x ^= 0x11d; }
@@ -118,7 +118,9 @@
         if (i && get(i) === get(i - 1)) run++; else { if (run > 4) sum += run - 2; run = 1; }
       }
       if (run > 4) sum += run - 2;
-      ["10111010000", "00001011101"].forEach(function (finder) { for (var at = text.indexOf(finder); at >= 0; at = text.indexOf(finder, at + 1)) sum += 40; });
+      // what looks like a finder, with four light modules before or after it; outside the field it is light
+      text = "0000" + text + "0000";
+      for (var at = text.indexOf("1011101"); at >= 0; at = text.indexOf("1011101", at + 1)) if (text.substr(at - 4, 4) === "0000" || text.substr(at + 7, 4) === "0000") sum += 40;
     }
     for (var y = 0; y < size; y++) {
       line(function (i) { return grid[y][i]; });
@@ -130,12 +132,14 @@
     }
     return sum + 10 * Math.floor(Math.abs(dark * 20 / (size * size) - 10));
   }
-  function fits(bytes, version, level) { return bytes.length <= capacity(version, level) - (version < 10 ? 2 : 3); }
+  function smallest(bytes, level) {
+    for (var version = 1; version <= BLOCKS[level].length; version++) if (bytes.length <= capacity(version, level) - (version < 10 ? 2 : 3)) return version;
+    return 0;
+  }
   function matrix(text) {
-    var bytes = Array.from(new TextEncoder().encode(text)), version = 1;
-    while (version <= LONGEST && !fits(bytes, version, "M")) version++;
-    if (version > LONGEST) return null;
-    var level = fits(bytes, version, "Q") ? "Q" : "M", words = interleaved(dataWords(bytes, version, level), version, level), empty = field(version), best = null, least = Infinity;
+    var bytes = Array.from(new TextEncoder().encode(text)), level = smallest(bytes, "Q") ? "Q" : "M", version = smallest(bytes, level);
+    if (!version) return null;
+    var words = interleaved(dataWords(bytes, version, level), version, level), empty = field(version), best = null, least = Infinity;
     for (var mask = 0; mask < 8; mask++) {
       var grid = filled(empty, words, mask, level), cost = penalty(grid);
       if (cost < least) { least = cost; best = grid; }

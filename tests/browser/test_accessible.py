@@ -9,7 +9,6 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser
 
-
 PAGES = (
     "index.html", "areas/int.html", "machines/BYP-02.html", "rounds/int.html", "year.html", "findings.html", "release.html", "documents.html", "basis.html",
     "describe.html", "damage.html", "revisions.html", "glossary.html", "training/index.html", "training/t10-watch.html", "training/read-a-page.html",

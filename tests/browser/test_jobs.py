@@ -102,6 +102,7 @@ def test_a_sheet_that_changed_is_not_ticked_silently(screen: Page, sample: Path,
     step(screen, 4).locator(".tick").check()
     assert kept(screen) == data  # what was ticked under the other sheet is not written over
     hand = Hand(screen)
+    screen.locator("#B .job-head").scroll_into_view_if_needed()
     hand.touch(screen.locator("#B").get_by_role("button", name="Begin anew"))
     hand.touch(screen.locator("dialog").get_by_role("button", name="Begin anew"))
     assert kept(screen) is None

@@ -33,7 +33,8 @@ def left_alone(screen: Page, sample: Path) -> Page:
     """A screen set up as a kiosk, on a machine's page, its clock in our hands."""
     screen.goto(f"file://{sample}/index.html")
     screen.evaluate(KIOSK_ON)
-    screen.clock.install()
+    screen.clock.install(time="2026-11-25T08:00:00")
+    screen.clock.pause_at("2026-11-25T09:00:00")
     screen.goto(f"file://{sample}/machines/INT-02.html#B-put-on")
     return screen
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
+from itertools import pairwise, product
 
 import pytest
 
@@ -50,6 +50,13 @@ def test_the_blade_lies_between_roller_and_outer_ring_in_every_row_and_goes_alon
     for blade in blades:
         across, high = (max(p[axis] for p in blade) - min(p[axis] for p in blade) for axis in (0, 1))
         assert across > 3 * high  # along the shaft, not round it
+    race = sorted(points(part(root, "outer ring cut")[0])[:21])
+    for number, blade in enumerate(blades, 1):
+        left, _, right, _ = span(part(root, f"roller {number}"))
+        under = [(x, y) for x, y in blade if left + 3 < x < right - 3]
+        assert len(under) > 3
+        for x, y in under:
+            assert level(points(part(root, f"roller {number}")[0])[2:], x) < y - 0.5 and y + 0.5 < level(race, x)
     if rows == 2:
         (left, _), (right, _) = blades[0][0], blades[1][0]
         assert left < right
@@ -195,3 +202,12 @@ def test_words_stay_inside_at_the_longest_and_the_alternative_tells(draw, data, 
 def middle_of(marks: list) -> float:  # type: ignore[type-arg]
     left, _, right, _ = span(marks)
     return (left + right) / 2
+
+
+def level(line: list[tuple[float, float]], at: float) -> float:
+    """The height of a line through points at a place across."""
+    ordered = sorted(line)
+    for (x1, y1), (x2, y2) in pairwise(ordered):
+        if x1 <= at <= x2:
+            return y1 + (y2 - y1) * (at - x1) / (x2 - x1)
+    raise AssertionError(f"{at} is not on the line")

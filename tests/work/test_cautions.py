@@ -10,8 +10,8 @@ import pytest
 
 from generator.plant.model.machine import Machine
 from generator.plant.model.usual import Surroundings
-from generator.work.cautions import at_work, banner, standing
 from generator.safety import Message
+from generator.work.cautions import at_work, banner, standing
 
 HOUSE = Path(__file__).parents[2]
 # the hazards and zones a machine's file may name, written out; the model's own lists are held against them below

@@ -12,10 +12,10 @@ from itertools import chain, combinations
 import pytest
 
 from generator.case import CLAMP, CLEARANCE, ECCENTRIC, HEATED, SCREWS, TURN, Case
+from generator.safety import TEXTS, message
 from generator.steps import JOBS, Step
 from generator.work.cautions import GUARDS
 from generator.work.compose import composed
-from generator.safety import TEXTS, message
 from tests.work.cases import All, cases, greasings
 
 HAZARDS = ("hot surface", "fall from height", "may turn in the wind", "steam", "heavy rotor")

@@ -8,10 +8,10 @@ from itertools import combinations
 import pytest
 
 from generator.case import WAYS, Case, refusal
+from generator.refusals import REFUSALS
 from generator.steps import JOBS, Item, Sign, Step
 from generator.work.compose import composed
 from generator.work.ordering import RULES, Acts, broken
-from generator.refusals import REFUSALS
 from tests.work.cases import All, Nothing, cases, greasings
 
 FIGURES = All(), Nothing()

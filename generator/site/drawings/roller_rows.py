@@ -24,9 +24,11 @@ def roller_rows(pen: Pen, rows: int, side: int, start: Point, size: float) -> No
     steps = [left + (right - left) * i / 20 for i in range(21)]
     pen.path([to(left - 22, 12), to(right + 22, 12), to(right + 22, 44), to(left - 22, 44)], "part", closed=True, fill="cut")
     pen.path([to(left, 44), to(right, 44), to(right, 70), to(left, 70)], "part", closed=True, fill="across")
-    pen.path([*(to(u, _race(u, rows)) for u in steps), to(right, 150), to(left, 150)], "part", closed=True, fill="across")
+    with pen.group("outer ring cut"):
+        pen.path([*(to(u, _race(u, rows)) for u in steps), to(right, 150), to(left, 150)], "part", closed=True, fill="across")
     for number, middle in enumerate((_MIDDLE - 28, _MIDDLE + 28) if rows == 2 else (_MIDDLE,), 1):
-        _roller(pen, to, middle, rows)
+        with pen.group(f"roller {number}"):
+            _roller(pen, to, middle, rows)
         out = -1 if middle < _MIDDLE else 1
         inner, beyond = middle - out * 18, left - 24 if out < 0 else right + 24
         along = [inner + (beyond - inner) * i / 12 for i in range(13)]
