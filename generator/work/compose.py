@@ -72,4 +72,18 @@ def _without_figure(sheet: Sheet, procedure: Procedure) -> Iterator[str]:
     missing = dict.fromkeys(figure.key for step in procedure.steps for figure in step.does.figures if figure.held)
     for key in missing:
         line = sheet.lines.get(key)
-        yield say("no figure: {name}", name=line.name if line else key.replace("_", " "))
+        yield say("no figure: {name}", name=line.name) if line else say("not on file: {name}", name=_unsaid().get(key, key.replace("_", " ")))
+
+
+def _unsaid() -> dict[str, str]:
+    """What a figure is called where the sheet has no line for it."""
+    return {
+        "floats_by": say("how it floats"),
+        "float_first": say("its float"),
+        "float_second": say("its float"),
+        "place": say("its place along the shaft"),
+        "bolt_torque": say("the housing bolts"),
+        "grease_strokes": say("grease, gun or strokes"),
+        "cap_torque": say("the torque of the cap bolts"),
+        "thread_state": say("the state of the threads"),
+    }

@@ -5,7 +5,7 @@
   if (!jobs || !jobs.length) return;
   var page = document.querySelector("main"), head = make("header", "step-head here"), bar = make("nav", "step-bar here"), job = null, now = null, beside = [], touched = 0;
   var part = {
-    where: make("p", "step-where"), title: make("h2"), stop: make("p", "step-stop"), missing: make("p", "step-missing"),
+    where: make("p", "step-where"), title: make("h1"), stop: make("p", "step-stop"), missing: make("p", "step-missing"),
     unsaid: make("p", "step-unsigned"), unsigned: make("button", "button main", say("go on unsigned")),
     back: make("button", "button main", say("back")), all: make("button", "button main", say("all steps")), next: make("button", "button main", say("next"))
   };

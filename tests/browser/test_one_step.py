@@ -6,10 +6,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from tests.browser.conftest import KIOSK, PHONE
 from tests.browser.hand import Hand
+from tests.browser.test_accessible import RULES
 
 # 20 minutes of arc at one metre on a 15.4 inch screen of 1280 px are 32 px of text (ISO 9241-303, from memory); figures larger still
 TEXT, FIGURE, KEY = 32, 40, 76
@@ -44,7 +46,7 @@ def key(hand: Hand, name: str) -> Locator:
 
 def title(hand: Hand) -> str:
     """Where one is."""
-    return hand.page.locator(".step-head h2").inner_text()
+    return hand.page.locator(".step-head h1").inner_text()
 
 
 def size(place: Locator) -> float:
@@ -201,3 +203,11 @@ def test_a_held_job_has_no_steps_one_at_a_time(hand: Hand) -> None:
     hand.touch(key(hand, "All steps"))
     expect(hand.page.locator("#B-take-off .job-head")).to_have_count(0)
     expect(hand.page.locator("#B").get_by_role("button", name="One step at a time")).to_have_count(1)
+
+
+def test_axe_finds_nothing_one_step_at_a_time(hand: Hand) -> None:
+    """WCAG 2.2 A to AAA and good practice, by axe-core: a step, a stop, a stop that is not signed."""
+    for _ in range(3):
+        found: Any = Axe().run(hand.page, options={"runOnly": {"type": "tag", "values": RULES}, "resultTypes": ["violations"]})
+        assert [(one["id"], one["nodes"][0]["target"]) for one in found.response["violations"]] == []
+        hand.touch(key(hand, "Next"))
