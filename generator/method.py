@@ -36,11 +36,11 @@ class OutsideRange(ValueError):
         low, high = f"{label.low:g}", f"{label.high:g}"
         unit = f" {label.unit}" if label.unit else ""
         if label.high == inf:
-            text = say("{meaning} {number}{unit} is below {low}", meaning=label.meaning, number=f"{number:g}", unit=unit, low=low)
+            text = say("{meaning} {number}{unit} is below {low}", meaning=say(label.meaning), number=f"{number:g}", unit=unit, low=low)
         else:
             text = say(
                 "{meaning} {number}{unit} is outside {low} to {high}",
-                meaning=label.meaning,
+                meaning=say(label.meaning),
                 number=f"{number:g}",
                 unit=unit,
                 low=low,
@@ -80,12 +80,13 @@ class Method:
     @property
     def title(self) -> str:
         """The first line of its docstring."""
-        return (self.does.__doc__ or "").strip().partition("\n")[0]
+        return say((self.does.__doc__ or "").strip().partition("\n")[0])
 
     @property
     def about(self) -> str:
         """The docstring after its title: when to use it, what it is not good for."""
-        return " ".join((self.does.__doc__ or "").strip().partition("\n")[2].split())
+        text = " ".join((self.does.__doc__ or "").strip().partition("\n")[2].split())
+        return say(text) if text else ""
 
     def __call__(self, *given: Any, **named: Any) -> Any:
         return self.does(*given, **named)
@@ -184,7 +185,7 @@ def label_of(kind: Any) -> Is | None:
 def meaning(kind: Any, name: str) -> str:
     """What an input or result is called for a reader."""
     label = label_of(kind)
-    return label.meaning if label else name.replace("_", " ")
+    return say(label.meaning) if label else name.replace("_", " ")
 
 
 def _held_in(given: Any) -> tuple[Withheld, ...]:

@@ -10,6 +10,7 @@ from typing import Any
 from generator.compute import inputs_of, named
 from generator.mounting.chains import ALL
 from generator.plant.quantities import parse_number
+from generator.say import say
 from generator.show import with_unit
 from generator.units import convert
 from generator.value import Rows, Value
@@ -49,8 +50,8 @@ def _pair(typed: dict[str, Any]) -> Pair:
     first = typed["cases"][0]
     share, _ = parse_number(typed["within"])
     return Pair(
-        typed["question"],
-        typed["says"],
+        say(typed["question"]),
+        say(typed["says"]),
         (first["one"]["method"], first["other"]["method"]),
         share / 100,
         tuple(_case(case) for case in typed["cases"]),
@@ -60,7 +61,7 @@ def _pair(typed: dict[str, Any]) -> Pair:
 def _case(typed: dict[str, Any]) -> Case:
     one, other = _result(typed["one"]), _result(typed["other"])
     here, there = float(one.content), convert(other.content, other.unit, one.unit)
-    return Case(typed["case"], with_unit(f"{here:.5g}", one.unit), with_unit(f"{there:.5g}", one.unit), (there - here) / here)
+    return Case(say(typed["case"]), with_unit(f"{here:.5g}", one.unit), with_unit(f"{there:.5g}", one.unit), (there - here) / here)
 
 
 def _result(asked: dict[str, Any]) -> Value:

@@ -52,7 +52,7 @@ def shown(value: Known, first: str = "metric") -> Shown:
     if isinstance(value, Band):
         return _band(value, first)
     if isinstance(value.content, str):
-        return Shown(value.content)
+        return Shown(say(value.content) if isinstance(value.reason, Computed) and value.content else value.content)
     unit = _handy(value, first_unit(value, first))
     main = text(value, unit)
     beside = _BESIDE.get(unit, "")

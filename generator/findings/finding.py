@@ -15,6 +15,7 @@ from typing import Any, Protocol
 
 from generator.mounting.sheet import MachineSheets
 from generator.plant.plant import Named, Plant
+from generator.say import say
 from generator.units import UnitMismatch, convert
 from generator.value import Place
 
@@ -67,7 +68,7 @@ class Judged:
     @property
     def name(self) -> str:
         """The name of its rule, in words."""
-        return name_of(type(self.rule))
+        return say(name_of(type(self.rule)))
 
     @property
     def tag(self) -> str:
@@ -100,7 +101,6 @@ def _same_place(accepted: str, at: str) -> bool:
 
 def _back(accepted: Named[Any], rule: Any, on: date) -> str:
     from generator.plant.quantities import BadQuantity, parse_number
-    from generator.say import say
 
     until = str(accepted.typed.until.content)
     if on.isoformat() > until:

@@ -7,6 +7,8 @@ from babel.messages.catalog import Catalog
 from babel.messages.extract import extract_from_dir
 from babel.messages.pofile import write_po
 
+from generator.messages.described import described
+
 HOUSE = Path(__file__).parents[1]
 METHODS = [("**.py", "python"), ("**.html", "jinja2.ext:babel_extract")]
 KEYWORDS = {"say": None, "told": None, "mark": None, "_": None, "gettext": None}
@@ -18,6 +20,8 @@ def main() -> None:
     for file, _, message, comments, _ in extract_from_dir(HOUSE, METHODS, {"**.html": {"silent": "false", "trimmed": "true"}}, KEYWORDS):
         if message:
             catalogue.add(message, None, [(file, None)], auto_comments=comments)
+    for text in sorted(described()):
+        catalogue.add(text)
     out = BytesIO()
     write_po(out, catalogue, omit_header=True, sort_output=True, include_lineno=False, width=0)
     (Path(__file__).parent / "seatbook.pot").write_bytes(out.getvalue())

@@ -11,12 +11,12 @@ from generator.mounting.bench import Bench
 from generator.mounting.loads import holder_letter
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position
-from generator.say import say
+from generator.say import mark, say
 from generator.show import text
 from generator.value import Known, LookedUp, Results, Rows, Value, Withheld
 
-NOTE = say("Drive isolated, belts and chains slack, counterweights and backstop secured.")
-AT_BEARING = say("the jack taken to stand at the bearing: stand it as near as can be")
+NOTE = mark("Drive isolated, belts and chains slack, counterweights and backstop secured.")
+AT_BEARING = mark("the jack taken to stand at the bearing: stand it as near as can be")
 
 
 def jack_lines(bench: Bench) -> Iterator[Line]:
@@ -31,11 +31,11 @@ def jack_lines(bench: Bench) -> Iterator[Line]:
     if len(others) == 1:
         found = gravity_support_load.of(jack=place, other=others[0].typed.at, weights=_weights(bench))
         load, verdict = found.jack, found.verdict
-        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, note=NOTE)
+        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, note=say(NOTE))
     else:
         load, raised, verdict = _many(bench, place, others)
         beside = ((say("lifted by {lift}", lift=text(bench.practice("jack_lift"))), raised),) if isinstance(raised, Value) else ()
-        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=NOTE)
+        yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=say(NOTE))
     yield Line("jack_verdict", "load", say("On the jack the shaft"), verdict)
     yield from _rated(bench, load)
 
@@ -50,7 +50,7 @@ def _rated(bench: Bench, load: Known) -> Iterator[Line]:
 
 def _at_bearing(position: Position) -> Value:
     assert position.typed.at is not None
-    return position.typed.at.remark(AT_BEARING)
+    return position.typed.at.remark(say(AT_BEARING))
 
 
 def _weights(bench: Bench) -> Rows | Withheld:
@@ -109,5 +109,5 @@ def _hanging(bench: Bench) -> Iterator[Line]:
     assert bench.loads
     rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None]
     load = load_along.of(pushes=Rows(tuple(rows)))
-    yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=NOTE)
+    yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=say(NOTE))
     yield from _rated(bench, load)

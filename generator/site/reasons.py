@@ -153,9 +153,9 @@ def comes_from(value: Value) -> str:
         row = ", ".join(f"{key} {word}".strip() for key, word in reason.keys)
         if reason.citation is None:
             return (
-                say("common practice, no source: {table}, {row}", table=reason.table, row=row)
+                say("common practice, no source: {table}, {row}", table=say(reason.table), row=row)
                 if row
-                else say("common practice, no source: {table}", table=reason.table)
+                else say("common practice, no source: {table}", table=say(reason.table))
             )
         return say("{source}: {row}", source=reason.citation, row=row) if row else str(reason.citation)
     return say("computed by {method}", method=reason.method)

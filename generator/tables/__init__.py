@@ -60,4 +60,4 @@ def found(name: str, content: Any, unit: str = "", citation: Citation | None = N
 
 def not_in(name: str, what: str, *needs: Need) -> Withheld:
     """Withheld, because the table has no such row."""
-    return Withheld(say("{table} has no row for {what}", table=table(name).title, what=what), needs)
+    return Withheld(say("{table} has no row for {what}", table=say(table(name).title), what=what), needs)

@@ -37,7 +37,7 @@ REFUSED = "Object.defineProperty(window, 'localStorage', { get() { throw new DOM
 # types readings into a form and says what the page says: the verdict's key, and the notes of the nine
 TYPE_ALL = """([at, cases]) => { const form = document.querySelector(`form[data-at="${at}"]`), box = form.querySelector('[data-verdict]');
     const seats = [...form.querySelectorAll('[data-quantity^="seat diameter"]')], warm = form.querySelector('[data-quantity="shaft temperature"]');
-    return cases.map(([values, degrees]) => { warm.value = degrees; seats.forEach((one, n) => { one.value = values[n]; one.dispatchEvent(new Event('input', {bubbles: true})); });
+    return cases.map(([values, degrees]) => { warm.value = degrees; seats.forEach((one, n) => { one.value = values[n]; }); seats[8].dispatchEvent(new Event('input', {bubbles: true}));
         return [box.dataset.is, seats.map(one => one.parentNode.querySelector('.note').textContent)]; }); }"""
 
 
@@ -45,6 +45,7 @@ TYPE_ALL = """([at, cases]) => { const form = document.querySelector(`form[data-
 def screen(browser: Browser) -> Iterator[Page]:
     context = browser.new_context(viewport=KIOSK, has_touch=True, accept_downloads=True)
     page = context.new_page()
+    page.set_default_timeout(6000)
     page.broken = []  # type: ignore[attr-defined]
     page.on("pageerror", lambda error: page.broken.append(str(error)))  # type: ignore[attr-defined]
     yield page

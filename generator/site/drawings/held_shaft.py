@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -116,6 +116,15 @@ def _lying(pen: Pen, data: HeldShaft) -> float:
     centres = apart([(x(place), text_width(letter, layout.strong, bold=True) + 12) for letter, place in labels], 2, layout.width - 2)
     for (letter, _), centre in zip(labels, centres, strict=True):
         pen.text(centre, axis - 44, letter, "strong", "middle")
+    _force(pen, data, x, axis)
+    y = axis + 90
+    for words, kind in _words(data):
+        y = pen.lines(4, y, words, layout.width - 8, kind) + 2
+    return y + 4
+
+
+def _force(pen: Pen, data: HeldShaft, x: Callable[[float], float], axis: float) -> None:
+    """The jack's arrow from below, or what holds the shaft down."""
     if data.lifts == "here":
         with pen.group("hold down"):
             pen.arrow((x(data.jack), axis + 28), (x(data.jack), axis + 76), "mark", 24)
@@ -126,10 +135,6 @@ def _lying(pen: Pen, data: HeldShaft) -> float:
     if data.lifts == "other" and len(data.supports) == 1:
         with pen.group("hold down"):
             pen.arrow((x(data.supports[0][1]) + 30, axis + 26), (x(data.supports[0][1]) + 30, axis + 72), "mark", 20)
-    y = axis + 90
-    for words, kind in _words(data):
-        y = pen.lines(4, y, words, layout.width - 8, kind) + 2
-    return y + 4
 
 
 def _left(data: HeldShaft) -> str:

@@ -110,7 +110,8 @@ def _words(seat: SeatBand) -> Iterator[str]:
         else say("{out} of {count} readings are OUTSIDE.", out=out, count=count)
     )
     for i, section in enumerate(seat.sections, 1):
-        yield say("{number}: {place}.", number=i, place=section.words)
+        if section.words != say("place {number}", number=i):
+            yield say("{number}: {place}.", number=i, place=section.words)
     yield say("A circle, a square, a triangle: the first, second and third direction. Filled: outside.")
 
 

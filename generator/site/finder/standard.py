@@ -8,6 +8,7 @@ from generator.findings import RULES
 from generator.findings.finding import name_of
 from generator.mounting.chains import ALL
 from generator.mounting.sheet import MachineSheets, MountingStandard, Sheet
+from generator.say import say
 from generator.site.finder.index import Entry
 from generator.site.render import slug
 from generator.tables.condition import damage_terms
@@ -25,7 +26,7 @@ def entries_of(standard: MountingStandard) -> Iterator[Entry]:
             "document", document.name, str(document.typed.title), f"documents.html#{slug(document.name)}", (str(document.typed.maker),)
         )
     for rule, _ in RULES:
-        yield Entry("finding", name_of(rule), "", f"findings.html#rule-{slug(name_of(rule))}", (" ".join((rule.__doc__ or "").split()),))
+        yield Entry("finding", say(name_of(rule)), "", f"findings.html#rule-{slug(name_of(rule))}", (say(" ".join((rule.__doc__ or "").split())),))
     for row in damage_terms():
         yield Entry("damage", str(row.sub_mode.content), str(row.mode.content), "damage.html")
     for name, method in sorted(ALL.items()):

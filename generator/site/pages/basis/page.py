@@ -74,7 +74,7 @@ def _rows(name: str, kind: Any) -> list[dict[str, Any]]:
     label = label_of(kind)
     if label is None:
         return [{"name": name, "meaning": meaning(kind, name), "symbol": "", "unit": "", "range": ", ".join(words_of(kind) or ())}]
-    return [{"name": name, "meaning": label.meaning, "symbol": mathml(label.symbol), "unit": unit_text(label.unit), "range": _range(label)}]
+    return [{"name": name, "meaning": say(label.meaning), "symbol": mathml(label.symbol), "unit": unit_text(label.unit), "range": _range(label)}]
 
 
 def _range(label: Is) -> str:

@@ -56,7 +56,7 @@ def _fields(model: type[BaseModel]) -> list[dict[str, Any]]:
             {
                 "key": key,
                 "needed": field.is_required(),
-                "meaning": field.description,
+                "meaning": say(str(field.description)),
                 "example": (field.examples or [""])[0],
                 "kind": _kind(about),
             }
@@ -70,7 +70,7 @@ def _kind(about: dict[str, Any]) -> str:
             return say("one of: {words}", words=", ".join(str(word) for word in one["enum"]))
     for one in about.get("anyOf", ()):
         if one.get("description"):
-            return str(one["description"])
+            return say(str(one["description"]))
     return ""
 
 

@@ -14,9 +14,9 @@ def findings_view(standard: MountingStandard) -> dict[str, Any]:
     open_ones = [f for f in found if not f.accepted]
     rules = [
         {
-            "name": name_of(rule),
+            "name": say(name_of(rule)),
             "level": rule.LEVEL,
-            "text": " ".join((rule.__doc__ or "").split()),
+            "text": say(" ".join((rule.__doc__ or "").split())),
             "count": sum(1 for f in open_ones if type(f.rule) is rule),
         }
         for rule, _ in RULES

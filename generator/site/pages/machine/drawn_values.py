@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import ShaftSheet, Sheet
 from generator.show import SPACE, shown, text
 from generator.site.drawings.pen import Drawn
@@ -42,6 +43,16 @@ def ends(band: Band) -> tuple[str, str]:
 
 def _to_mm(value: Value) -> Value:
     return value if value.unit != "um" else replace(value, content=mm(value), unit="mm")
+
+
+def room_set(sheet: Sheet, on: ShaftSheet) -> tuple[Value, Value] | None:
+    """Room toward the first end and toward the second as a free unit is set; its float where there is nothing to set."""
+    away, toward = sheet.number("set_away"), sheet.number("set_toward")
+    at, anchor = sheet.position.typed.at, anchor_of(on.shaft).typed.at
+    if away is not None and toward is not None and at is not None and anchor is not None:
+        return (toward, away) if mm(at) > mm(anchor) else (away, toward)
+    first, second = sheet.number("float_first"), sheet.number("float_second")
+    return (first, second) if first is not None and second is not None else None
 
 
 def first_left(on: ShaftSheet) -> bool:

@@ -16,7 +16,7 @@ from generator.site.drawings.nut_turn import NutTurn, nut_turn
 from generator.site.drawings.screws import Screws, screws
 from generator.site.drawings.seals import Seals, seals
 from generator.site.drawings.shoulder import Shoulder, shoulder
-from generator.site.pages.machine.drawn_values import drawn, first_left, in_mm, mm, said
+from generator.site.pages.machine.drawn_values import drawn, first_left, in_mm, mm, room_set, said
 from generator.units import convert
 from generator.value import Band, Value
 
@@ -118,12 +118,12 @@ def _seals(sheet: Sheet, on: ShaftSheet) -> Markup | None:
     position, ends = sheet.position, on.shaft.ends
     if position.housing is None or str(position.housing.typed.style) != "split" or position.typed.at is None:
         return None
-    first, second = sheet.number("float_first"), sheet.number("float_second")
+    room = room_set(sheet, on)
     rings = position.rings if str(position.typed.holds) == "fixed" else None
     fixed = str(position.typed.holds) == "fixed"
     data = Seals(
         int(rings.each_side.content) if rings else 1 if fixed else 0, ends, ends[0] if 2 * mm(position.typed.at) < mm(on.shaft.typed.sections[-1].to) else ends[1],
-        str(position.typed.nut or "") if position.sleeve is not None else "", (drawn(first), drawn(second)) if first and second and not fixed else None,
+        str(position.typed.nut or "") if position.sleeve is not None else "", (drawn(room[0]), drawn(room[1])) if room and not fixed else None,
         text(rings.width) if rings else "", first_left(on),
     )  # fmt: skip
     return seals(data, f"seals-{position.letter}")

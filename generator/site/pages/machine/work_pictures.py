@@ -21,7 +21,7 @@ from generator.site.drawings.held_shaft import HeldShaft, held_shaft
 from generator.site.drawings.pen import Drawn
 from generator.site.drawings.reading_places import ReadingPlaces, reading_places
 from generator.site.drawings.seat_band import SeatBand, Section, seat_band
-from generator.site.pages.machine.drawn_values import drawn, ends, first_left, in_mm, mm, said
+from generator.site.pages.machine.drawn_values import drawn, ends, first_left, in_mm, mm, room_set, said
 from generator.units import convert
 from generator.value import Band, Computed, Value, Withheld
 
@@ -147,14 +147,10 @@ def _fitting(sheet: Sheet) -> Markup | None:
 
 def _float(sheet: Sheet, on: ShaftSheet) -> Markup | None:
     """Room a free unit has, as set, running warm and at its coldest."""
-    first, second, at = sheet.number("float_first"), sheet.number("float_second"), sheet.position.typed.at
-    anchor = anchor_of(on.shaft).typed.at
-    if first is None or second is None or at is None or anchor is None or sheet.number("growth_here") is None:
+    at, anchor, rooms = sheet.position.typed.at, anchor_of(on.shaft).typed.at, room_set(sheet, on)
+    if rooms is None or at is None or anchor is None or sheet.number("growth_here") is None:
         return None
-    way = 1 if mm(at) > mm(anchor) else -1
-    away, toward = sheet.number("set_away"), sheet.number("set_toward")
-    if away is not None and toward is not None:
-        first, second = (toward, away) if way > 0 else (away, toward)
+    way, (first, second) = 1 if mm(at) > mm(anchor) else -1, rooms
     room = (mm(first), mm(second))
     states = [FloatState(say("as set"), 0.0, text(first), text(second))]
     for name, growth in _growths(sheet):
