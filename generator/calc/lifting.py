@@ -4,7 +4,8 @@ from math import cos, pi, sqrt
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
-from generator.calc.shafts import GRAVITY, STATICS, Acting, Carried
+from generator.calc.beam import GRAVITY
+from generator.calc.shafts import STATICS, Acting, Carried
 from generator.method import Is, Refused, method
 from generator.say import say
 from generator.value import Citation

@@ -72,7 +72,7 @@ def load(folder: Path, problems: Problems) -> Files:
 
 def read_second_language(folder: Path, problems: Problems) -> SecondLanguage | None:
     """The second language's file alone, None where there is none or it cannot be taken."""
-    return _taken(folder / SECOND, folder, SecondLanguage, problems, Files()) if (folder / SECOND).is_file() else None  # type: ignore[no-any-return]
+    return _taken(folder / SECOND, folder, SecondLanguage, problems, Files()) if (folder / SECOND).is_file() else None
 
 
 def _taken(path: Path, folder: Path, model: type[Any], problems: Problems, files: Files) -> Any:

@@ -8,7 +8,7 @@ from generator.site.pages.machine.steps_view import job_names
 
 def script_words() -> dict[str, str]:
     """By key, as the scripts ask for them; `{name}` is filled in there."""
-    return {**_steps(), **_one_step(), **_readings(), **_slips()}
+    return {**_steps(), **_one_step(), **_readings(), **_typing(), **_slips()}
 
 
 def _steps() -> dict[str, str]:
@@ -86,6 +86,11 @@ def _readings() -> dict[str, str]:
             " engineer bring the readings to 20 °C."
         ),
         "assumed 20": say("No temperature of the shaft typed: 20 °C assumed."),
+    }
+
+
+def _typing() -> dict[str, str]:
+    return {
         "wipe": say("Wipe them"),
         "ask wipe": say("Wipe all readings of {at} typed here?"),
         "nothing typed": say("Nothing is typed yet."),

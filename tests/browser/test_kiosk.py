@@ -103,6 +103,7 @@ def test_signatures_and_what_was_typed_to_find_go_ticks_stay(left_alone: Page) -
     expect(left_alone.locator("#unfinished li")).to_contain_text("1 of 4 steps")
     assert left_alone.evaluate("Object.keys(sessionStorage).length") == 0
     left_alone.locator("#unfinished a").click()
+    left_alone.wait_for_load_state()
     expect(left_alone.locator("#B-put-on-1 .tick")).to_be_checked()
     assert not left_alone.locator("#B-put-on-s1").get_by_label("fitter").is_checked()
 
@@ -144,6 +145,7 @@ def test_crew_numbers_go_and_readings_stay(screen: Page, site: Path) -> None:
     assert "417" not in screen.evaluate("JSON.stringify(localStorage) + JSON.stringify(sessionStorage)")
     expect(screen.locator("#unfinished li")).to_contain_text("1 typed")
     screen.locator("#unfinished a").click()
+    screen.wait_for_load_state()
     expect(form.locator("[data-quantity]").first).to_have_value("64.98")
 
 
