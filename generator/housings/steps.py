@@ -116,7 +116,7 @@ def floated(case: Case, f: Figures) -> Items:
     """The room a free unit is given, set for the temperature it is set at."""
     if case.holds != "free":
         return
-    one, other = ("set_toward", "set_away") if f.has("set_toward") and f.has("set_away") else ("float_first", "float_second")
+    one, other = ("set_first", "set_second") if f.has("set_first") and f.has("set_second") else ("float_first", "float_second")
     room = {"a": f(one), "b": f(other), "one": case.ends[0], "other": case.ends[1]}
     does = {
         "ring loose in its housing": told("Set the ring in its bore: {a} of room toward the {one}, {b} toward the {other}.", **room),

@@ -56,7 +56,7 @@ def _of(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, s
     if case is None:
         return {job: Procedure(job, sheet.id, refused=no_parts()) for job in JOBS}
     held = held_jobs(found, sheet.id)  # type: ignore[arg-type]
-    f = SheetFigures(sheet, shaft.shaft.ends[0])
+    f = SheetFigures(sheet, shaft.shaft)
     result = {}
     for job in JOBS:
         procedure = composed(job, case, f)
@@ -72,7 +72,9 @@ def _without_figure(sheet: Sheet, procedure: Procedure) -> Iterator[str]:
     missing = dict.fromkeys(figure.key for step in procedure.steps for figure in step.does.figures if figure.held)
     for key in missing:
         line = sheet.lines.get(key)
-        yield say("no figure: {name}", name=line.name) if line else say("not on file: {name}", name=_unsaid().get(key, key.replace("_", " ")))
+        yield (
+            say("no figure: {name}", name=line.name) if line else say("not on file: {name}", name=_unsaid().get(key, key.replace("_", " ")))
+        )
 
 
 def _unsaid() -> dict[str, str]:

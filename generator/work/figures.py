@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import Sheet
+from generator.plant.plant import Position, Shaft
 from generator.say import say
 from generator.show import shown
 from generator.steps import Figure
+from generator.units import convert
 from generator.value import Band, Value, Withheld
 
 
 class SheetFigures:
     """What a step may say of a sheet: a line's value by its key, or a word of the position that belongs to one."""
 
-    def __init__(self, sheet: Sheet, first_end: str) -> None:
-        self.sheet, self.first_end = sheet, first_end
+    def __init__(self, sheet: Sheet, shaft: Shaft) -> None:
+        self.sheet, self.first_end = sheet, shaft.ends[0]
         position = sheet.position
+        # the room a free unit is set with is counted from the unit that holds the shaft; steps name the ends
+        ends = ("set_toward", "set_away") if _beyond(position, shaft) else ("set_away", "set_toward")
+        self._other_names = dict(zip(("set_first", "set_second"), ends, strict=True))
         self._words = {
             "gun": ("grease_strokes", position.gun.name if position.gun else ""),
             "grease_name": ("grease_strokes", position.grease.name if position.grease else ""),
@@ -24,6 +32,7 @@ class SheetFigures:
         """Whether the sheet has an honest value under the key."""
         if key in self._words:
             return bool(self._words[key][1])
+        key = self._other_names.get(key, key)
         value = self.sheet.value(key)
         return value is not None and not isinstance(value, Withheld)
 
@@ -32,13 +41,24 @@ class SheetFigures:
         if key in self._words:
             line, word = self._words[key]
             return Figure(line, word or say("HELD"), not word)
+        key = self._other_names.get(key, key)
         value = self.sheet.value(key)
         if value is None or isinstance(value, Withheld):
             return Figure(key, say("HELD"), held=True)
         return Figure(key, self._said(key, value))
 
+    def _as_read(self, value: Value | Band) -> Value | Band:
+        """Thousandths in the unit that blade and micrometer are marked in here."""
+        if isinstance(value, Band):
+            return replace(value, lower=self._as_read(value.lower), upper=self._as_read(value.upper))
+        if value.unit != "um":
+            return value
+        limits = self.sheet.band("shaft_limits")
+        unit = "in" if limits is not None and limits.lower.unit == "in" else "mm"
+        return replace(value, content=convert(value.content, "um", unit), unit=unit)
+
     def _said(self, key: str, value: Value | Band) -> str:
-        text = shown(value).main
+        text = shown(self._as_read(value)).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)
         if key == "nut_slots" and self.sheet.position.sleeve is not None:
@@ -46,3 +66,9 @@ class SheetFigures:
         if isinstance(value, Value) and not value.unit and isinstance(value.content, str):
             return say(value.content)
         return text
+
+
+def _beyond(position: Position, shaft: Shaft) -> bool:
+    """Whether it lies beyond the unit that holds the shaft, seen from the first end."""
+    here, there = position.typed.at, anchor_of(shaft).typed.at
+    return here is not None and there is not None and convert(here.content, here.unit, "mm") > convert(there.content, there.unit, "mm")

@@ -66,6 +66,9 @@ def supported(case: Case, f: Figures) -> Items:
             )
         )
         check = told("It carries; the shaft is not lifted yet.")
+    elif f.has("jack_load"):
+        does = told("Hold the shaft down beside this unit before you slacken anything: without it the shaft tips up here.")
+        check = told("It is held; it cannot rise.")
     else:
         does = told("Set jack or sling beside this unit. What it carries there is not on file: ask before you lift.")
         check = told("It carries; the shaft is not lifted yet.")

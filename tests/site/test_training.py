@@ -41,7 +41,9 @@ def test_the_right_answer_is_not_always_in_the_same_place() -> None:
 
 def test_there_are_twelve_modules_and_the_way_leads_to_each() -> None:
     index = (DOCS / "index.md").read_text(encoding="utf-8")
-    assert [path.stem.split("-")[0] for path in sorted(MODULES, key=lambda p: int(p.stem[1:].split("-")[0]))] == [f"t{n}" for n in range(12)]
+    assert [path.stem.split("-")[0] for path in sorted(MODULES, key=lambda p: int(p.stem[1:].split("-")[0]))] == [
+        f"t{n}" for n in range(12)
+    ]
     assert all(f"({path.name})" in index for path in (*MODULES, DOCS / "read-a-page.md", DOCS / "sign-off.md"))
 
 
@@ -56,7 +58,9 @@ def answer(topic: str, *edits: tuple[str, str, str], folder: Path) -> str:
         path.write_text(text.replace(old, new), encoding="utf-8")
     plant, problems = read_plant(copy, ON)
     assert plant, [str(p) for p in problems]
-    call = Environment().from_string("{{ exercise(topic) }}").render(exercise=exercise_for(mounting_standard(plant)), topic=topic, base="..")
+    call = (
+        Environment().from_string("{{ exercise(topic) }}").render(exercise=exercise_for(mounting_standard(plant)), topic=topic, base="..")
+    )
     return re.sub(r"<[^>]*>", " ", call).replace("\u00a0", " ")
 
 

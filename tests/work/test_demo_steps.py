@@ -1,0 +1,70 @@
+"""Steps of the demo's positions that must say a certain thing, held against the values of their sheets."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from generator.mounting.standard import mounting_standard
+from generator.plant.resolve import read_plant
+from generator.steps import Procedure
+from generator.work.compose import procedures
+
+PLANT = Path(__file__).parents[2] / "plant_data"
+
+
+@pytest.fixture(scope="module")
+def jobs() -> dict[str, dict[str, Procedure]]:
+    plant, _ = read_plant(PLANT, date(2026, 11, 25))
+    assert plant
+    standard = mounting_standard(plant)
+    return {position: dict(found) for machine in standard.machines for position, found in procedures(standard, machine).items()}
+
+
+def says(procedure: Procedure, act: str) -> str:
+    return next(str(step.does) for step in procedure.steps if step.act == act).replace("\u00a0", " ")
+
+
+def test_every_position_has_its_five_jobs(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert len(jobs) == 65
+    assert all(tuple(found) == ("put on", "take off", "grease", "inspect", "run in") for found in jobs.values())
+    assert all(found["take off"].items for found in jobs.values())
+
+
+def test_the_room_of_a_free_unit_lies_where_the_shaft_grows_to(jobs: dict[str, dict[str, Procedure]]) -> None:
+    # 12e-6/K x 900 mm x 83 K = 0.9 mm of growth from the unit at the impeller toward the drive: cold, the larger room is toward the drive
+    assert (
+        says(jobs["DRY-03/A"]["put on"], "set float")
+        == "Set the ring in its bore: 3.45 mm of room toward the drive end, 2.55 mm toward the impeller end."
+    )
+    # beyond the unit that holds the shaft it is the other way about
+    assert (
+        says(jobs["BYP-01/B"]["put on"], "set float")
+        == "Set the ring in its bore: 3.41 mm of room toward the drive end, 4.59 mm toward the far end."
+    )
+
+
+def test_the_second_flange_of_the_feed_screw_has_gap_turn_and_order(jobs: dict[str, dict[str, Procedure]]) -> None:
+    put_on = jobs["BYP-02/B"]["put on"]
+    assert put_on.open
+    assert "0.0630 to 0.0660 in off the frame" in says(put_on, "set gap")
+    assert says(put_on, "turn nut") == "Turn the nut on by 3/4 turn, that is 270° or 6 of 8 slots, counted from the first mark."
+    acts = [step.act for step in put_on.steps]
+    assert acts.index("set gap") < acts.index("mark") < acts.index("draw flange up") < acts.index("turn nut") < acts.index("bolts final")
+
+
+def test_a_shaft_that_tips_is_held_down_and_not_said_to_have_no_load(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert "tips up" in says(jobs["INT-04/A"]["put on"], "support")
+
+
+def test_a_held_job_says_why_and_no_figure_is_guessed(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert jobs["BYP-02/A"]["put on"].held == ("nut thread not sleeve thread",)
+    assert "second flange" in jobs["BYP-03/B"]["put on"].refused
+    assert jobs["UTL-02/A"]["grease"].refused
+    assert not jobs["BYP-02/A"]["take off"].held
+
+
+def test_blades_and_micrometers_are_read_in_their_own_unit(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert all("µm" not in str(sentence) for found in jobs.values() for procedure in found.values() for step in procedure.steps for sentence in (step.does, step.check or ""))  # fmt: skip
