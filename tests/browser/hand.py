@@ -7,9 +7,7 @@ from playwright.sync_api import Locator, Page
 # 12 mm on a 15.4 inch screen of 1280 px: the floor for a finger in a thin glove; common practice, no source
 LEAST = 47.5
 BOUNCE = 400
-_UNCOVERED = (
-    "(place, at) => { const top = document.elementFromPoint(at.x, at.y); return !!top && place.contains(top); }"
-)
+_UNCOVERED = "(place, at) => { const top = document.elementFromPoint(at.x, at.y); return !!top && place.contains(top); }"
 
 
 class Hand:

@@ -21,7 +21,6 @@ from tests.browser.hand import Hand
 def screen(browser: Browser, site: Path) -> Iterator[Page]:
     context = browser.new_context(viewport=KIOSK, has_touch=True)
     page = context.new_page()
-    page.set_default_timeout(6000)
     page.goto(f"{(site / 'machines/INT-02.html').as_uri()}#B")
     yield page
     context.close()

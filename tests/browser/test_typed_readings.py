@@ -20,6 +20,7 @@ from PIL import Image
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from generator.calc.fits import Reading, shaft_readings
+from generator.mounting.sheet import MountingStandard
 from generator.mounting.standard import mounting_standard
 from generator.plant.resolve import read_plant
 from generator.site.pages.machine.readings_form import readings_form
@@ -41,11 +42,17 @@ TYPE_ALL = """([at, cases]) => { const form = document.querySelector(`form[data-
         return [box.dataset.is, seats.map(one => one.parentNode.querySelector('.note').textContent)]; }); }"""
 
 
+@pytest.fixture(scope="module")
+def standard() -> MountingStandard:
+    plant, _ = read_plant(PLANT, ON)
+    assert plant
+    return mounting_standard(plant)
+
+
 @pytest.fixture
 def screen(browser: Browser) -> Iterator[Page]:
     context = browser.new_context(viewport=KIOSK, has_touch=True, accept_downloads=True)
     page = context.new_page()
-    page.set_default_timeout(6000)
     page.broken = []  # type: ignore[attr-defined]
     page.on("pageerror", lambda error: page.broken.append(str(error)))  # type: ignore[attr-defined]
     yield page
@@ -93,12 +100,10 @@ def by_the_engine(values: list[str], low: float, high: float, allowed: float, un
 
 
 @pytest.mark.parametrize("at", FORMS)
-def test_the_page_judges_as_the_engine_does(screen: Page, site: Path, at: str) -> None:
+def test_the_page_judges_as_the_engine_does(screen: Page, site: Path, standard: MountingStandard, at: str) -> None:
     form = opened(screen, site, at)
     seat = form.locator("[data-quantity^='seat diameter']").first.evaluate("one => ({...one.dataset})")
-    plant, _ = read_plant(PLANT, ON)
-    assert plant
-    sheet = mounting_standard(plant).sheet(at)
+    sheet = standard.sheet(at)
     assert sheet
     band, spread = sheet.band("shaft_limits"), sheet.number("out_of_round")
     assert band and spread
@@ -115,7 +120,9 @@ def test_the_page_judges_as_the_engine_does(screen: Page, site: Path, at: str) -
                 (size is not None and size > convert(high, unit, "mm") + 1e-7),
             )
             assert note.split(" ")[0] == ("" if size is None else "Under" if under else "Over" if over else "Inside.")
-    assert {verdict for verdict, _ in found} == {"inside", "below", "above", "form", "not all"}
+    # in a band as narrow as the form allows, nothing can be inside by size and outside by form
+    wider = convert(high - low, unit, "um") > allowed + 1e-6
+    assert {verdict for verdict, _ in found} == {"inside", "below", "above", "not all"} | ({"form"} if wider else set())
 
 
 @pytest.mark.parametrize(
@@ -161,12 +168,10 @@ def test_without_a_limit_of_form_nothing_is_said_of_form(screen: Page, site: Pat
     expect(form.locator("[data-verdict]")).to_have_attribute("data-is", "size only")
 
 
-def test_a_withheld_limit_never_reaches_the_form() -> None:
-    plant, _ = read_plant(PLANT, ON)
-    assert plant
-    sheet = mounting_standard(plant).sheet("INT-02/B")
+def test_a_withheld_limit_never_reaches_the_form(standard: MountingStandard) -> None:
+    sheet = standard.sheet("INT-02/B")
     assert sheet
-    form = readings_form(plant, replace(sheet, lines={}))
+    form = readings_form(standard.plant, replace(sheet, lines={}))
     assert (form.limits, form.allowed, form.clearance) == ("", "", ())
     assert {(one.low, one.high) for _, fields in form.seats for one in fields} == {("", "")}
 
@@ -348,8 +353,8 @@ def test_the_code_on_the_screen_says_what_was_typed(screen: Page, site: Path) ->
         text,
     )
     assert len(text) <= 130
-    # 49 modules and four of white on each side
-    assert screen.locator("dialog .qr").get_attribute("viewBox") == "0 0 57 57"
+    # 49 modules at most, and four of white on each side
+    assert int(screen.locator("dialog .qr").get_attribute("viewBox").split()[-1]) <= 57  # type: ignore[union-attr]
 
 
 def test_a_full_record_and_inches_fit_a_code_too(screen: Page, site: Path) -> None:

@@ -24,7 +24,8 @@ def test_no_rule_is_broken_over_every_combination(way: str, figures: All | Nothi
     for case in cases():
         if case.way != way:
             continue
-        for job in JOBS:
+        # what is withheld changes the steps of putting on alone
+        for job in JOBS if isinstance(figures, All) else ("put on",):
             procedure = composed(job, case, figures)
             seen["refused" if procedure.refused else "composed"] += 1
             assert bool(procedure.items) != bool(procedure.refused), (job, case)
