@@ -9,7 +9,6 @@ from typing import Any
 from generator.calc.shafts import load_along
 from generator.mounting.axial import physically_fixed
 from generator.mounting.bench import Bench
-from generator.mounting.reactions import State, greatness
 from generator.say import say
 from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
@@ -32,14 +31,13 @@ class LoadHere:
 
 @dataclass(frozen=True)
 class Duty:
-    """One state at a position: its share of the time, speed, load across and along; `steady`: the part across that stands still."""
+    """One state at a position: its share of the time, speed, load across and along."""
 
     name: str
     share: Value
     speed: Value
     across: Known
     along: Known
-    steady: Known
 
 
 def stated_reaction(bench: Bench) -> Any | None:
@@ -55,25 +53,13 @@ def load_here(bench: Bench) -> LoadHere | None:
     stated = stated_reaction(bench)
     shock = stated is not None and str(stated.shock) == "yes"
     if bench.loads is not None:
-        found = _in_state(bench, bench.loads.worst(bench.position.letter), shock)
-        if isinstance(found.force, Value) or stated is None:
-            return found
+        state = bench.loads.worst(bench.position.letter)
+        here = state.at[bench.position.letter]
+        if isinstance(here.load, Value) or stated is None:
+            return LoadHere(here.load, here.direction, here.steady, state.name, shock, True, here.turning, here.fits)
     if stated is None:
         return None
     return LoadHere(stated.force, stated.toward, stated.force, "", shock, False)
-
-
-def _in_state(bench: Bench, state: State, shock: bool) -> LoadHere:
-    here = state.at[bench.position.letter]
-    return LoadHere(here.load, here.direction, here.steady, state.name, shock, True, here.turning, here.fits)
-
-
-def loads_here(bench: Bench) -> tuple[LoadHere, ...]:
-    """The load across at this position in every state: what is weak one way is not always worst where the load is greatest."""
-    worst = load_here(bench)
-    if worst is None or not worst.computed or bench.loads is None:
-        return (worst,) if worst is not None else ()
-    return tuple(_in_state(bench, state, worst.shock) for state in bench.loads.states)
 
 
 def holder_letter(bench: Bench) -> str:
@@ -93,23 +79,20 @@ def duties(bench: Bench) -> Iterator[Duty]:
     if bench.loads is not None and isinstance(bench.loads.states[0].at[bench.position.letter].load, Value):
         for state in bench.loads.states:
             here = state.at[bench.position.letter]
-            yield Duty(state.name, state.share, state.speed, here.load, _along(bench, state.along), here.steady)
+            yield Duty(state.name, state.share, state.speed, here.load, _along(bench, state.along))
         return
     stated = stated_reaction(bench)
     if stated is not None:
         whole = Value(100.0, "%", LookedUp(None, say("one state, all the time")))
-        yield Duty("", whole, bench.shaft.typed.speed, stated.force, axial_load(bench), stated.force)
+        yield Duty("", whole, bench.shaft.typed.speed, stated.force, axial_load(bench))
 
 
 def axial_load(bench: Bench) -> Known:
-    """The load along the shaft this position must hold: the sum of what pushes, where it alone holds the shaft; else as stated.
-
-    Running or at rest, whichever is more: what lifts a shaft that runs does not lift it standing still.
-    """
+    """The load along the shaft this position must hold: the sum of what pushes, where it alone holds the shaft; else as stated."""
     stated = stated_reaction(bench)
     if bench.loads is not None and (bench.loads.holder or stated is None or stated.along is None):
-        states = bench.loads.states
-        return _along(bench, max((*(state.along for state in states), *(state.at_rest for state in states)), key=greatness))
+        most = max((state.along for state in bench.loads.states), key=lambda one: one.content if isinstance(one, Value) else 0.0)
+        return _along(bench, most)
     if stated is not None and stated.along is not None:
         return stated.along  # type: ignore[no-any-return]
     if not physically_fixed(bench.position):
