@@ -10,6 +10,9 @@
   function limit(text) { return text === "" ? null : Number(text); }
   function scale(unit) { return unit === "in" ? INCH : 1; }
 
+  // a page of thousands of values is laid out anew for every change: nothing is written that stands there already
+  function write(node, text) { if (node.textContent !== text) node.textContent = text; }
+
   // what leaving a field says may move the page: not before the finger that touched the next one has lifted
   var down = false, waiting = [];
   function lifted(then) { if (down) waiting.push(then); else setTimeout(then, 0); }
@@ -75,24 +78,24 @@
       var value = own.value(field), found = { text: "", outside: false };
       if (value !== null) found = judged(field, value, warm && seats.indexOf(field) >= 0);
       else if (field.value.trim() && field !== own.typing) found = { text: say("no number"), outside: true };
-      field.parentNode.querySelector(".note").textContent = found.text;
+      write(field.parentNode.querySelector(".note"), found.text);
       field.classList.toggle("outside", found.outside && !(warm && seats.indexOf(field) >= 0));
     });
-    this.start.parentNode.querySelector(".note").textContent = this.start.value.trim() && !this.started(new Date()) && this.start !== this.typing ? say("no time") : "";
+    write(this.start.parentNode.querySelector(".note"), this.start.value.trim() && !this.started(new Date()) && this.start !== this.typing ? say("no time") : "");
     var key = verdict(seats.map(function (field) { return own.value(field); }), limit(of.low), limit(of.high), limit(this.form.dataset.allowed), of.unit, warm);
-    box.dataset.is = key;
-    box.textContent = (key ? say("verdict " + key, { most: this.form.dataset.warm }) : "") + (key && key !== "no limits" && degrees === null ? " " + say("assumed 20") : "");
+    if (box.dataset.is !== key) box.dataset.is = key;
+    write(box, (key ? say("verdict " + key, { most: this.form.dataset.warm }) : "") + (key && key !== "no limits" && degrees === null ? " " + say("assumed 20") : ""));
     this.marks();
   };
   Form.prototype.marks = function () {
     var own = this, data = kept.has(this.at, "readings") ? kept.get(this.at, "readings") : null, changed = this.one("[data-changed]"), same;
     this.order.forEach(function (field) { field.toggleAttribute("data-target", field === own.target); });
-    this.one("[data-keys-for]").textContent = this.target.dataset.name || this.target.parentNode.querySelector("span").textContent;
-    this.one("[data-kept]").textContent = say(kept.lasts ? "readings kept" : "readings not kept");
-    changed.hidden = !data || data.code === sheet.code;
+    write(this.one("[data-keys-for]"), this.target.dataset.name || this.target.parentNode.querySelector("span").textContent);
+    write(this.one("[data-kept]"), say(kept.lasts ? "readings kept" : "readings not kept"));
+    if (changed.hidden !== (!data || data.code === sheet.code)) changed.hidden = !changed.hidden;
     if (changed.hidden) return;
     same = data.issue === sheet.issue;
-    changed.textContent = say("readings changed", { was: same ? data.code : data.issue, now: same ? sheet.code : sheet.issue });
+    write(changed, say("readings changed", { was: same ? data.code : data.issue, now: same ? sheet.code : sheet.issue }));
   };
 
   // ---- keeping: the crew number is not kept

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from markupsafe import Markup
@@ -14,7 +15,7 @@ from generator.say import say
 from generator.show import text
 from generator.site.drawings.pen import Drawn
 from generator.site.drawings.shaft import shaft
-from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip, Support
+from generator.site.drawings.strip import Carried, Float, Growth, Section, Strip, Support, description
 from generator.site.pages.machine.drawn_values import drawn, mm
 from generator.site.pages.machine.lock_drawings import lock_drawings
 from generator.site.pages.machine.work_pictures import work_pictures
@@ -33,9 +34,14 @@ CARRIED = {
 
 def shaft_drawing(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
     """The shaft as it is seen from the stated place."""
+    return shaft(strip_of(sheet, held), f"shaft-{sheet.shaft.key.replace(' ', '-')}")
+
+
+def strip_of(sheet: ShaftSheet, held: Mapping[str, Any]) -> Strip:
+    """What is drawn of a shaft."""
     typed = sheet.shaft.typed
     view = typed.viewed_from
-    strip = Strip(
+    return Strip(
         name=str(typed.name),
         ends=sheet.shaft.ends,
         sections=tuple(Section(mm(one.to), mm(one.diameter)) for one in typed.sections),
@@ -47,12 +53,17 @@ def shaft_drawing(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
         first_end_left=view.left is None or str(view.left) == sheet.shaft.ends[0],
         upright=str(typed.lies) == "vertical",
     )
-    return shaft(strip, f"shaft-{sheet.shaft.key.replace(' ', '-')}")
 
 
 def printed_shaft(sheet: ShaftSheet, held: Mapping[str, Any]) -> Markup:
     """The same where nothing can be touched: its fields lead nowhere."""
     return Markup(re.sub(r"<a href=[^>]*>", "<g>", shaft_drawing(sheet, held)).replace("</a>", "</g>"))
+
+
+def place_words(sheet: ShaftSheet, letter: str, held: Mapping[str, Any]) -> tuple[str, ...]:
+    """What the drawing says of one position, in sentences: from where it is seen, how it turns, where its lock is, how far it may move."""
+    strip = strip_of(sheet, held)
+    return tuple(description(replace(strip, supports=tuple(one for one in strip.supports if one.letter == letter), carried=())))
 
 
 def lock_pictures(sheet: Sheet, on: ShaftSheet) -> dict[str, dict[str, Markup]]:
