@@ -112,7 +112,7 @@ def why(value: Value, anchors: Anchors, first: str) -> Why:
         return Why(comes_from(value), where_written(value), remarks=value.remarks)
     if reason.part.startswith("["):
         method = ALL[reason.method]
-        whole = Row(method.title, Markup(""), "", say("computed"), "", anchors.together(reason))
+        whole = Row(method.title, Markup(""), say("all rows together"), say("computed"), "", anchors.together(reason))
         return Why(say("computed, with the others of its rows"), "", Markup(""), method.name, method.title, (whole,), value.remarks)
     return why_computed(reason, anchors, first, value.remarks)
 

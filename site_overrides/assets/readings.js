@@ -10,8 +10,11 @@
   function limit(text) { return text === "" ? null : Number(text); }
   function scale(unit) { return unit === "in" ? INCH : 1; }
 
-  // a page of thousands of values is laid out anew for every change: nothing is written that stands there already
-  function write(node, text) { if (node.textContent !== text) node.textContent = text; }
+  // the words of a text are changed, never the text itself put in or taken out: that would style a page of thousands of values anew at every key
+  function write(node, text) {
+    if (!node.firstChild) node.append(document.createTextNode(""));
+    if (node.firstChild.data !== text) node.firstChild.data = text;
+  }
 
   // what leaving a field says may move the page: not before the finger that touched the next one has lifted
   var down = false, waiting = [];
