@@ -109,6 +109,36 @@ def section_weights(sections: tuple[Section, ...], density: Annotated[float, DEN
     )
 
 
+@method(r"M_s = k\,M", STATICS)
+def moment_in_state(
+    load: Annotated[float, Is("couple or torque as typed", "M", "N.mm")],
+    times: Annotated[float, Is("factor of the state", "k", "", -20, 20)],
+) -> Annotated[float, Is("couple or torque in this state", "M_s", "N.mm")]:
+    """A couple or a torque in a state in which its load is more or less"""
+    return load * times
+
+
+class Turning(NamedTuple):
+    force: Annotated[float, Is("what one rotor brings to a support", "F_i", "N")]
+
+
+@method(r"F_u = \sum \left|F_i\right|", STATICS)
+def turning_together(rotors: tuple[Turning, ...]) -> Annotated[float, Is("load that turns with the shaft", "F_u", "N")]:
+    """What the unbalance of several rotors brings to a support, an upper bound
+    Nobody knows how they stand to one another round the shaft: at the worst they pull the same way here."""
+    return sum(abs(one.force) for one in rotors)
+
+
+class TurningSlope(NamedTuple):
+    slope: Annotated[float, Is("slope by one rotor", r"\theta_i", "rad")]
+
+
+@method(r"\theta_u = \sum \left|\theta_i\right|", STATICS)
+def turning_slope(rotors: tuple[TurningSlope, ...]) -> Annotated[float, Is("slope that turns with the shaft", r"\theta_u", "rad")]:
+    """Slope of a shaft in a bearing that turns with it, of several rotors an upper bound"""
+    return sum(abs(one.slope) for one in rotors)
+
+
 class Together(NamedTuple):
     load: Annotated[float, Is("load with what turns", "F", "N")]
     share: Annotated[float, Is("turning over steady load", "F_u / F", "%")]

@@ -245,5 +245,9 @@ def _course(readings: tuple[Felt, ...]) -> Literal["settled", "still rising", "f
     apart = combinations(readings[since:], 2)
     if all(abs(b.temperature - a.temperature) <= 2 * max(1.0, (b.minutes - a.minutes) / 60) + 1e-9 for a, b in apart):
         return "settled"
-    ends = (last.temperature - before.temperature) or (last.temperature - readings[since].temperature)
-    return "falling" if ends < 0 else "still rising"
+    move, minutes = last.temperature - before.temperature, last.minutes - before.minutes
+    if abs(move) > 2 * max(1.0, minutes / 60):
+        return "falling" if move < 0 else "still rising"
+    # even at last: risen only if it stands no lower than anything of the last hour, else it is down from its peak
+    peak = max(one.temperature for one in readings[since:])
+    return "falling" if last.temperature < peak - 1e-9 else "still rising"

@@ -59,7 +59,6 @@ class Head(NamedTuple):
     slack: Annotated[float, Is("pull of the empty strand", "T_2", "N")]
     tight: Annotated[float, Is("pull of the full strand", "T_1", "N")]
     load: Annotated[float, Is("both strands on the head shaft", "T_1 + T_2", "N")]
-    grip: Annotated[float, Is("share of the grip that is used", r"\frac{T_1}{T_2 e^{\mu\pi}}", "")]
 
 
 @method(
@@ -74,23 +73,27 @@ def elevator_head_shaft(
     strand: Annotated[float, Is("mass of belt and buckets of one strand", "m'", "kg/m", 0, 1000)],
     boot: Annotated[float, Is("pull of each strand at the boot", "T_b", "N", 0, 1_000_000)],
     digging: Annotated[float, Is("lift that digging is worth", "H_0", "m", 0, 50)],
-    friction: Annotated[float, FRICTION] = 1.2,
+    friction: Annotated[float | None, FRICTION] = None,  # noqa: ARG001 judged in the remark
 ) -> Head:
     """Load on the head shaft of a bucket elevator, straight down
-    A start with a full boot is more: judge the static safety with it."""
-    return _head(lift, carries, belt_speed, strand, boot, digging, friction)
+    A start with a full boot is more: judge the static safety with it. Whether the belt grips is judged only with a friction."""
+    return _head(lift, carries, belt_speed, strand, boot, digging)
 
 
-def _head(lift: float, carries: float, belt_speed: float, strand: float, boot: float, digging: float, friction: float) -> Head:
+def _head(lift: float, carries: float, belt_speed: float, strand: float, boot: float, digging: float) -> Head:
     carried = carries / (3.6 * belt_speed)
     slack = GRAVITY * lift * strand + boot
     tight = slack + GRAVITY * carried * (lift + digging)
-    used = tight / (slack * exp(friction * pi)) if slack > 0 else 0.0
-    return Head(carried, slack, tight, tight + slack, used)
+    return Head(carried, slack, tight, tight + slack)
 
 
-def _slips(**facts: float) -> bool:
-    return _head(**facts).grip > 1
+def _slips(friction: float | None, **facts: float) -> bool:
+    found = _head(**facts)
+    return friction is not None and _grip(found.tight, found.slack, friction) > 1
+
+
+def _grip(tight: float, slack: float, friction: float) -> float:
+    return tight / (slack * exp(friction * pi)) if slack > 0 else 0.0
 
 
 class Screw(NamedTuple):

@@ -48,6 +48,16 @@ def service_factor(
     return factor * force
 
 
+@method(r"T' = f\,T", Citation(SHIGLEY, "", "Table 11-5", "from memory"))
+def service_torque(
+    torque: Annotated[float, Is("torque of the drive", "T", "N.m", 0, 10_000_000)],
+    factor: Annotated[float, Is("service factor", "f", "", 0, 10)],
+) -> Annotated[float, Is("torque with the service factor", "T'", "N.m")]:
+    """A drive's torque in the shaft with its service factor
+    The blow that pulls harder at a pulley twists the shaft as much harder."""
+    return factor * torque
+
+
 class Wraps(NamedTuple):
     small: Annotated[float, Is("wrap of the small pulley", r"\theta_s", "deg")]
     large: Annotated[float, Is("wrap of the large pulley", r"\theta_L", "deg")]

@@ -1,6 +1,6 @@
 """What bolts hold: a foot against slipping and lifting, a thread against stripping."""
 
-from math import cos, pi, sin, tan
+from math import cos, hypot, pi, sin, tan
 from math import radians as rad
 from typing import Annotated, Literal, NamedTuple
 
@@ -131,17 +131,27 @@ def tapped_hole(
 
 
 class Sides(NamedTuple):
-    down: Annotated[float, Is("part of the load pressing down (negative: up)", "F_d", "N")]
-    side: Annotated[float, Is("part of the load to the side", "F_s", "N")]
+    down: Annotated[float, Is("part of the load pressing onto the base (negative: away from it)", "F_d", "N")]
+    side: Annotated[float, Is("part of the load to the side, across the shaft", "F_s", "N")]
+    push: Annotated[float, Is("push that would shift the foot", "F_h", "N")]
 
 
-@method(r"F_d = -F \cos \varphi, \quad F_s = F \left| \sin \varphi \right|", Citation("resolving a force", "", "", "derived"))
+@method(
+    r"F_d = F \cos(\varphi - \varphi_b) - F_u, \quad F_s = F \left| \sin(\varphi - \varphi_b) \right| + F_u, \quad F_h = \sqrt{F_s^2 + F_a^2}",
+    Citation("resolving a force", "", "", "derived"),
+)
 def load_on_base(
-    force: Annotated[float, Is("reaction on the housing", "F", "N", 0, 5_000_000)],
+    force: Annotated[float, Is("reaction on the housing that stands still", "F", "N", 0, 5_000_000)],
     direction: Annotated[float, Is("its direction, clockwise from up", r"\varphi", "deg", 0, 360)],
+    base: Annotated[float, Is("direction the base faces, clockwise from up", r"\varphi_b", "deg", 0, 360)] = 180.0,
+    turning: Annotated[float, Is("load that turns with the shaft", "F_u", "N", 0, 5_000_000)] = 0.0,
+    along: Annotated[float, Is("load along the shaft", "F_a", "N", 0, 5_000_000)] = 0.0,
 ) -> Sides:
-    """A load resolved onto the base of a housing that stands upright"""
-    return Sides(-force * cos(rad(direction)), force * abs(sin(rad(direction))))
+    """A load resolved onto the base of a housing, wherever the base faces
+    What turns with the shaft comes every way in turn: it is counted to the side and away from the base."""
+    off = rad(direction - base)
+    side = force * abs(sin(off)) + turning
+    return Sides(force * cos(off) - turning, side, hypot(side, along))
 
 
 class Breaking(NamedTuple):

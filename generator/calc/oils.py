@@ -13,12 +13,11 @@ D2270 = Citation("ASTM D2270", "2010", "procedures A and B", "from memory")
 NU40 = Is("viscosity at 40 °C", r"\nu_{40}", "mm2/s", 0.5, 100_000)
 NU100 = Is("viscosity at 100 °C", r"\nu_{100}", "mm2/s", 0.3, 10_000)
 THINS = {"the oil is thinner at 100 °C than at 40 °C": lambda nu40, nu100, **_: nu40 > nu100}
-THINNEST, THICKEST = 0.21, 2e7
+THINNEST, THIN, THICKEST = 0.21, 10.0, 2e7
 
 
 @method(
-    r"\lg \lg Z = A - B \lg T, \quad Z = \begin{cases} \nu + 0.7 & \nu > 2 \\ \nu + 0.7 + e^{-1.47 - 1.84\,\nu - 0.51\,\nu^2} & \nu \leq 2 \end{cases},"
-    r" \quad T = t + 273.15\,\mathrm{K}",
+    r"\lg \lg Z = A - B \lg T, \quad Z = \nu + 0.7 + e^{-1.47 - 1.84\,\nu - 0.51\,\nu^2}, \quad T = t + 273.15\,\mathrm{K}",
     D341,
     holds=THINS,
     beware={
@@ -45,16 +44,17 @@ def _at(nu40: float, nu100: float, temperature: float) -> float:
     z = 10 ** (10**at)
     if z < _z(THINNEST):
         raise Refused(say("so thin at this temperature that the rule no longer holds"))
-    return z - 0.7 if z > 2.7 else _thin(z)
+    return z - 0.7 if z > _z(THIN) else _thin(z)
 
 
 def _z(nu: float) -> float:
-    return nu + 0.7 + (exp(-1.47 - 1.84 * nu - 0.51 * nu**2) if nu <= 2 else 0.0)
+    # from 10 mm²/s on the last term is less than the last bit: it is left out nowhere, so that there is no step
+    return nu + 0.7 + exp(-1.47 - 1.84 * nu - 0.51 * nu**2)
 
 
 def _thin(z: float) -> float:
-    """The viscosity under 2 mm²/s that has this Z, found by halving."""
-    low, high = THINNEST, 2.0
+    """The viscosity of a thin oil that has this Z, found by halving."""
+    low, high = THINNEST, THIN
     for _ in range(60):
         middle = (low + high) / 2
         low, high = (middle, high) if _z(middle) < z else (low, middle)

@@ -150,7 +150,7 @@ def resultant_of_planes(
     upward: Annotated[float, Is("toward 12 o'clock", "F_z", "N")],
 ) -> Resultant:
     """Size and direction of a force from its two planes"""
-    return Resultant(hypot(sideways, upward), degrees(atan2(sideways, upward)) % 360)
+    return Resultant(hypot(sideways, upward), round(degrees(atan2(sideways, upward)), 9) % 360)
 
 
 class Parts(NamedTuple):
@@ -255,7 +255,7 @@ class Slope(NamedTuple):
 
 
 @method(
-    r"\theta = \sqrt{\theta_y^2 + \theta_z^2} + \theta_s",
+    r"\theta = \sqrt{\theta_y^2 + \theta_z^2} + \theta_u + \theta_s",
     Citation("Shigley's Mechanical Engineering Design", "", "Table 7-2", "from memory"),
 )
 def shaft_slope(
@@ -264,10 +264,11 @@ def shaft_slope(
     set_angle: Annotated[float, Is("angle the seat is set wrong by", r"\theta_s", "deg", 0, 90)],
     low: Annotated[float, Is("angle that is always carried", r"\theta_1", "deg", 0, 90)],
     high: Annotated[float, Is("angle never to be passed", r"\theta_2", "deg", 0, 90)],
+    turning: Annotated[float, Is("slope that turns with the shaft", r"\theta_u", "rad", 0, 1)] = 0.0,
 ) -> Slope:
     """Slope of the shaft in a bearing, with the misalignment of its seat, against what is allowed
-    The two are added as if they lay the same way: the worst that can be."""
-    angle = degrees(hypot(sideways, upward)) + set_angle
+    All are added as if they lay the same way: the worst that can be."""
+    angle = degrees(hypot(sideways, upward) + turning) + set_angle
     return Slope(angle, "inside" if angle <= low else "over" if angle > high else "between the usual limits")
 
 

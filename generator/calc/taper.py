@@ -17,15 +17,18 @@ STEEL = Is("modulus of elasticity", "E", "MPa", 10_000, 400_000)
 
 
 @method(
-    r"F \approx \frac{3 d + D}{4}",
+    r"F \approx \begin{cases} (4 d + D)/5 & \mathrm{ball} \\ (3 d + D)/4 & \mathrm{roller} \end{cases}",
     None,
     beware={"diameter of the inner raceway estimated from bore and outside": lambda **_: True},
 )
 def inner_raceway(
-    bore: Annotated[float, Is("bore", "d", "mm", 1, 2000)], outside: Annotated[float, Is("outside diameter", "D", "mm", 1, 3000)]
+    bore: Annotated[float, Is("bore", "d", "mm", 1, 2000)],
+    outside: Annotated[float, Is("outside diameter", "D", "mm", 1, 3000)],
+    kind: Literal["ball", "roller"] = "roller",
 ) -> Annotated[float, RACEWAY]:
-    """Inner raceway of a roller bearing where it is not on file"""
-    return (3 * bore + outside) / 4
+    """Inner raceway where it is not on file
+    With the outer raceway so estimated, its middle is the pitch circle."""
+    return (4 * bore + outside) / 5 if kind == "ball" else (3 * bore + outside) / 4
 
 
 class Surface(NamedTuple):

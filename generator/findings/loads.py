@@ -67,7 +67,8 @@ class LoadOnWeakAxis:
 def load_on_weak_axis(plant: Plant, machine: MachineSheets) -> Iterator[LoadOnWeakAxis]:
     """Housings loaded beyond their rating, across in the direction of the load, or along the shaft."""
     for sheet in machine.sheets:
-        for load_key, may_key in (("load", "housing_rating"), ("load_along", "housing_rating_along")):
+        across = "housing_load" if "housing_load" in sheet.lines else "load"
+        for load_key, may_key in ((across, "housing_rating"), ("load_along", "housing_rating_along")):
             load, may = sheet.number(load_key), sheet.number(may_key)
             if load and may and number(load, "N") > number(may, "N") * (1 + 1e-9):
                 yield LoadOnWeakAxis(sheet.id, place_of(load, sheet.position.place), load, may)
@@ -218,6 +219,10 @@ class SlopeOverCapability:
 def slope_over_capability(plant: Plant, machine: MachineSheets) -> Iterator[SlopeOverCapability]:
     """Bearings in which the shaft's slope passes what is allowed; where the seat alone does already, that is said elsewhere."""
     for sheet in machine.sheets:
+        turning, may = sheet.number("slope_turning"), sheet.number("slope_turning_allowed")
+        if content(sheet, "slope_turning_verdict") == "over" and turning and may:
+            yield SlopeOverCapability(sheet.id, sheet.position.place, turning, may)
+            continue
         angle, allowed, seat = sheet.number("slope"), sheet.number("slope_allowed"), sheet.number("seat_angle")
         if content(sheet, "slope_verdict") != "over" or not angle or not allowed:
             continue

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
+from generator.calc.bending import moment_in_state
 from generator.calc.drives import build_up_force, residual_unbalance
 from generator.calc.shafts import load_in_state, shaft_mass, weight_of_mass, weight_on_slope, wrap_resultant
 from generator.mounting.bench import worded
@@ -25,7 +26,7 @@ class Act:
     """One load on a shaft: across it with its direction, or along it, at a place.
 
     `nature`: "weight" stays when the drive is off, "drive" goes with it, "turning" turns with the shaft. `along` is positive toward
-    the second end; `either`: it may come from either end. `couple` acts in the plane of `toward`.
+    the second end; `either`: it may come from either end. `couple` acts in the plane of `toward`. `load`: the typed load it is of.
     """
 
     name: str
@@ -37,6 +38,7 @@ class Act:
     either: bool = False
     couple: Known | None = None
     torque: Known | None = None
+    load: str = ""
 
 
 @dataclass(frozen=True)
@@ -63,7 +65,7 @@ def acts_on(plant: Plant, shaft: Shaft, speed: Known) -> tuple[Act, ...]:
     """Everything that acts on a shaft at a speed, its own weight along it included where it does not lie level."""
     found: list[Act] = []
     for name, load in (shaft.typed.loads or {}).items():
-        found += list(_acts(plant, shaft, str(name), load, speed))
+        found += [replace(act, load=str(name)) for act in _acts(plant, shaft, str(name), load, speed)]
     return tuple(found) + tuple(_own_weight_along(shaft))
 
 
@@ -71,7 +73,8 @@ def in_state(act: Act, times: Value | None) -> Act:
     """The act as it is in a state."""
     if times is None:
         return act
-    scaled = {part: load_in_state.of(load=value, times=times) for part in ("across", "along") if (value := getattr(act, part)) is not None}
+    by = {"across": load_in_state, "along": load_in_state, "couple": moment_in_state, "torque": moment_in_state}
+    scaled = {part: method.of(load=value, times=times) for part, method in by.items() if (value := getattr(act, part)) is not None}
     return replace(act, **scaled)
 
 

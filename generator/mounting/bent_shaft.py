@@ -63,7 +63,8 @@ def _reactions(loads: ShaftLoads) -> Iterator[Line]:
 
 
 def _torques(loads: ShaftLoads) -> Rows:
-    return Rows(tuple(Results(torque=act.torque) for act in loads.acts if act.torque is not None))
+    """Of every drive in every state: a slow state or a start may twist more than the one that bends most."""
+    return Rows(tuple(Results(torque=act.torque) for state in loads.states for act in state.acts if act.torque is not None))
 
 
 def _safety(plant: Plant, shaft: Shaft, stress: Results, diameter: Known) -> Iterator[Line]:

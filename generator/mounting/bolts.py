@@ -26,6 +26,7 @@ from generator.plant.model.document import BoltFigures
 from generator.say import say
 from generator.tables.bolts import head_and_hole, plain_washer, pressure_limit
 from generator.tables.look_ups import thread_figures
+from generator.units import convert
 from generator.value import Band, Known, LookedUp, Need, Value, Withheld
 
 
@@ -140,6 +141,8 @@ def _governing(bench: Bench, bolt: Bolt, polymer: bool, limits: tuple[Line, ...]
     maker = _maker(bench, bolt)
     unknown = next((line.value for line in limits if line.key.endswith("_pressure") and isinstance(line.value, Withheld)), None)
     computed = unknown or _down(_lowest([line.value for line in limits if line.key.startswith("torque_by")]))
+    if isinstance(computed, Value) and not polymer and (bolt.under is None or bolt.under.on is None):
+        computed = computed.remark(say("what the frame is made of is not typed: the pressure on it is not judged"))
     if isinstance(maker, Band):
         return maker
     if isinstance(maker, Value):
@@ -203,10 +206,17 @@ def _pressure(bench: Bench, bolt: Bolt, preload: Known) -> Iterator[Line]:
         return
     head, hole = bolt.head, bolt.hole
     sizes = housing.typed.bolts
-    width = min((sizes.slot.along, sizes.slot.across), key=lambda v: v.content) if sizes.slot else None
-    faces = [("head", say("under the head, on the housing"), None if width else (sizes.hole or hole), width, _body(housing.typed.body))]
-    if bolt.under is not None and bolt.under.on is not None and not style_of(housing.typed.style).tapped:
-        faces.append(("nut", say("under the nut, on the frame"), hole, None, worded(bolt.under.on)))
+    width = min((sizes.slot.along, sizes.slot.across), key=lambda v: convert(v.content, v.unit, "mm")) if sizes.slot else None
+    on = worded(bolt.under.on) if bolt.under is not None and bolt.under.on is not None else None
+    faces: list[tuple[str, str, Known | None, Value | None, Known]] = []
+    if style_of(housing.typed.style).tapped:
+        # the bolt comes from below: its head bears on the frame, and nothing presses on the housing
+        faces += [("head", say("under the head, on the frame"), sizes.hole or hole, None, on)] if on else []
+    else:
+        faces.append(
+            ("head", say("under the head, on the housing"), None if width else (sizes.hole or hole), width, _body(housing.typed.body))
+        )
+        faces += [("nut", say("under the nut, on the frame"), hole, None, on)] if on else []
     thickness, outside = _washer(bolt)
     mu = bolt_friction.of(surface=bolt.surface, state=bolt.state)
     _, pitch = thread_figures(bolt.thread)

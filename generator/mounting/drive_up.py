@@ -108,7 +108,8 @@ def raceway(bench: Bench) -> Known:
     assert bearing
     if bearing.typed.raceway is not None:
         return bearing.typed.raceway
-    found: Known = inner_raceway.of(bore=bearing.typed.bore.size, outside=bearing.typed.outside)
+    word = Value("ball" if "ball" in str(bearing.typed.kind) else "roller", "", LookedUp(None, say("by the kind of bearing")))
+    found: Known = inner_raceway.of(bore=bearing.typed.bore.size, outside=bearing.typed.outside, kind=word)
     return found
 
 

@@ -22,9 +22,11 @@ from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.grease import grease_factors
 from generator.mounting.grease_limits import bearing_temperature, first_fill_lines, highest_speed, limit_lines, speed
 from generator.mounting.moves import moves_most
+from generator.mounting.rating import rated
 from generator.mounting.sheet import Line
 from generator.mounting.wrench import run_out
 from generator.say import say
+from generator.units import convert
 from generator.value import Known, LookedUp, Need, Results, Value, Withheld
 
 FED_OTHERWISE = {
@@ -118,7 +120,12 @@ def computed_interval(bench: Bench, factors: Results) -> Known:
     """The interval by speed, bore and factors."""
     bearing = bench.position.bearing
     assert bearing
-    return grease_interval.of(speed=highest_speed(bench), bore=bearing.typed.bore.size, **factors)  # type: ignore[no-any-return]
+    found: Known = grease_interval.of(speed=highest_speed(bench), bore=bearing.typed.bore.size, **factors)
+    load, ratings = rated(bench).load, bearing.typed.ratings
+    if not isinstance(found, Value) or not isinstance(load, Value) or ratings is None:
+        return found
+    heavy = convert(load.content, load.unit, "N") > 0.1 * convert(ratings.dynamic.content, ratings.dynamic.unit, "N")
+    return found.remark(say("it carries more than a tenth of its rating: grease it sooner than this")) if heavy else found
 
 
 def _beside(bench: Bench, factors: Results) -> tuple[tuple[str, Known], ...]:

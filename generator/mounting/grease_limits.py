@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import datetime, timedelta
 from typing import Any
 
 from generator.calc.grease import (
@@ -14,7 +15,9 @@ from generator.calc.heat import warmer_than
 from generator.mounting.bench import Bench, worded
 from generator.mounting.chains.grease import thickener_compatibility, thickener_temperature
 from generator.mounting.sheet import Line
+from generator.plant.plant import Reading
 from generator.say import say
+from generator.units import convert
 from generator.value import Known, Need, Results, Value, Withheld
 
 
@@ -26,7 +29,7 @@ def highest_speed(bench: Bench) -> Value:
 
 def bearing_temperature(bench: Bench) -> Known:
     """What the housing reaches: read, typed, the shaft's, else warmer than the air by what practice assumes; each a step weaker, and marked."""
-    read = bench.position.latest("housing temperature")
+    read = _settled(bench)
     typed = bench.position.typed.temperature
     if read:
         return read.value
@@ -39,6 +42,26 @@ def bearing_temperature(bench: Bench) -> Known:
         warm = warmer_than.of(air=around.air, over=bench.practice("starts_over"))
         return warm.remark(say("bearing temperature not measured: assumed over the air")) if isinstance(warm, Value) else warm
     return Withheld(say("no temperature is known at this bearing"), (Need("reading", bench.position.id, say("housing temperature")),))
+
+
+def _settled(bench: Bench) -> Reading | None:
+    """The newest reading of a housing that runs warm: none from a bearing just left, nor from a run-in that is not over."""
+    readings = [r for r in bench.position.readings if r.quantity == "housing temperature" and r.phase != "as-left"]
+    return next((r for r in reversed(readings) if r.phase != "run-in" or _runs_even(r, readings)), None)
+
+
+def _runs_even(last: Reading, readings: list[Reading]) -> bool:
+    """Whether a reading while running in lies within 2 K of one an hour and more before it."""
+
+    def warm(reading: Reading) -> float:
+        return convert(reading.value.content, reading.value.unit, "degC")
+
+    def when(reading: Reading) -> datetime:
+        return datetime.fromisoformat(reading.when).replace(tzinfo=None)
+
+    same = [r for r in readings if r.phase == "run-in" and r.record == last.record]
+    before = [r for r in same if when(last) - when(r) >= timedelta(hours=1)]
+    return bool(before) and abs(warm(last) - warm(before[-1])) <= 2
 
 
 def speed(bench: Bench) -> Results:

@@ -9,6 +9,7 @@ from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_w
 from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
 from generator.mounting.bench import Bench
 from generator.mounting.loads import holder_letter
+from generator.mounting.reactions import greatness
 from generator.mounting.sheet import Line
 from generator.plant.plant import Position
 from generator.say import mark, say
@@ -33,8 +34,11 @@ def jack_lines(bench: Bench) -> Iterator[Line]:
         load, verdict = found.jack, found.verdict
         yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, note=say(NOTE))
     else:
-        load, raised, verdict = _many(bench, place, others)
-        beside = ((say("lifted by {lift}", lift=text(bench.practice("jack_lift"))), raised),) if isinstance(raised, Value) else ()
+        still, raised, verdict = _many(bench, place, others)
+        # a stiff shaft resists being lifted: the gear is chosen for whichever is more
+        load = max((still, raised), key=greatness)
+        both = (say("before it is lifted"), still), (say("lifted by {lift}", lift=text(bench.practice("jack_lift"))), raised)
+        beside = tuple((name, value) for name, value in both if isinstance(value, Value))
         yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=say(NOTE))
     yield Line("jack_verdict", "load", say("On the jack the shaft"), verdict)
     yield from _rated(bench, load)
@@ -54,23 +58,30 @@ def _at_bearing(position: Position) -> Value:
 
 
 def _weights(bench: Bench) -> Rows | Withheld:
-    """All that weighs, downward: the shaft in its lengths, what sits on it, and bearing and housing where they hang on it."""
+    """All that weighs, downward: the shaft in its lengths, what sits on it, and bearing and housing where they hang on it.
+
+    Whole, on a slope too: the jack carries upright, and slope shortens all arms alike.
+    """
     assert bench.loads
     lengths = section_weights.of(sections=bench.loads.steel.sections, density=bench.loads.steel.density)
     if isinstance(lengths, Withheld):
         return lengths
     rows = [Results(at=row.at, force=row.force) for row in lengths]
-    rows += [Results(at=act.at, force=act.across) for act in bench.loads.acts if act.nature == "weight" and act.across is not None]
-    rows += [Results(at=bench.position.typed.at, force=weight_of_mass.of(mass=mass)) for mass in _hung(bench)]
-    return Rows(tuple(rows))
+    return Rows((*rows, *_sitting(bench)))
 
 
-def _hung(bench: Bench) -> Iterator[Value]:
-    """Masses of bearing, sleeve and housing that hang on the shaft while it is open."""
-    for part in (bench.position.bearing, bench.position.sleeve, bench.position.housing):
-        mass = part.typed.mass if part is not None else None
-        if mass is not None:
-            yield mass
+def _sitting(bench: Bench) -> list[Results]:
+    """What sits on the shaft, and bearing, sleeve and housing that hang on it while it is open."""
+    typed = (load for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "weight")
+    rows = [Results(at=load.at, force=weight_of_mass.of(mass=load.mass)) for load in typed]
+    at, parts = bench.position.typed.at, (bench.position.bearing, bench.position.sleeve, bench.position.housing)
+    for part in parts:
+        if part is not None and part.typed.mass is not None:
+            rows.append(Results(at=at, force=weight_of_mass.of(mass=part.typed.mass)))
+        elif part is not None and at is not None:
+            why = say("the mass of {part} is not on file and not counted", part=part.name)
+            rows.append(Results(at=at, force=Value(0.0, "N", LookedUp(None, why), (why,))))
+    return rows
 
 
 def _many(bench: Bench, place: Value, others: list[Position]) -> tuple[Known, Known, Known]:
@@ -78,11 +89,12 @@ def _many(bench: Bench, place: Value, others: list[Position]) -> tuple[Known, Kn
     loads = bench.loads
     assert loads
     back = Value(-1.0, "", LookedUp(None, say("weights act downward")))
-    rows = [Results(at=act.at, force=weight_down(act.across)) for act in loads.acts if act.nature == "weight" and act.across is not None]
+    rows = [Results(at=row.at, force=weight_down(row.force)) for row in _sitting(bench)]
+    standing = [row for position, row in zip(bench.shaft.positions, loads.supports, strict=True) if position in others]
     found = []
     for lift in (None, bench.practice("jack_lift")):
         jack = Results(at=place) if lift is None else Results(at=place, settlement=lift)
-        supports = Rows((jack, *(Results(at=other.typed.at) for other in others)))
+        supports = Rows((jack, *standing))
         carried = support_reactions_many.of(
             sections=loads.steel.sections,
             supports=supports,
@@ -92,7 +104,8 @@ def _many(bench: Bench, place: Value, others: list[Position]) -> tuple[Known, Kn
             weight_share=back,
         )
         found.append(stands_many.of(carried=carried))
-    return found[0].jack, found[1].jack, found[0].verdict
+    verdict = found[1].verdict if isinstance(found[1].verdict, Value) and found[1].verdict.content != "stands" else found[0].verdict
+    return found[0].jack, found[1].jack, verdict
 
 
 def weight_down(force: Known) -> Known:
@@ -107,7 +120,7 @@ def _hanging(bench: Bench) -> Iterator[Line]:
     if not carries:
         return
     assert bench.loads
-    rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None]
-    load = load_along.of(pushes=Rows(tuple(rows)))
+    rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None and not act.load]
+    load = load_along.of(pushes=Rows((*rows, *(Results(force=row.force) for row in _sitting(bench)))))
     yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=say(NOTE))
     yield from _rated(bench, load)

@@ -9,6 +9,7 @@ from typing import Any
 from generator.calc.shafts import load_along
 from generator.mounting.axial import physically_fixed
 from generator.mounting.bench import Bench
+from generator.mounting.reactions import State, greatness
 from generator.say import say
 from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
@@ -31,13 +32,14 @@ class LoadHere:
 
 @dataclass(frozen=True)
 class Duty:
-    """One state at a position: its share of the time, speed, load across and along."""
+    """One state at a position: its share of the time, speed, load across and along; `steady`: the part across that stands still."""
 
     name: str
     share: Value
     speed: Value
     across: Known
     along: Known
+    steady: Known
 
 
 def stated_reaction(bench: Bench) -> Any | None:
@@ -53,13 +55,25 @@ def load_here(bench: Bench) -> LoadHere | None:
     stated = stated_reaction(bench)
     shock = stated is not None and str(stated.shock) == "yes"
     if bench.loads is not None:
-        state = bench.loads.worst(bench.position.letter)
-        here = state.at[bench.position.letter]
-        if isinstance(here.load, Value) or stated is None:
-            return LoadHere(here.load, here.direction, here.steady, state.name, shock, True, here.turning, here.fits)
+        found = _in_state(bench, bench.loads.worst(bench.position.letter), shock)
+        if isinstance(found.force, Value) or stated is None:
+            return found
     if stated is None:
         return None
     return LoadHere(stated.force, stated.toward, stated.force, "", shock, False)
+
+
+def _in_state(bench: Bench, state: State, shock: bool) -> LoadHere:
+    here = state.at[bench.position.letter]
+    return LoadHere(here.load, here.direction, here.steady, state.name, shock, True, here.turning, here.fits)
+
+
+def loads_here(bench: Bench) -> tuple[LoadHere, ...]:
+    """The load across at this position in every state: what is weak one way is not always worst where the load is greatest."""
+    worst = load_here(bench)
+    if worst is None or not worst.computed or bench.loads is None:
+        return (worst,) if worst is not None else ()
+    return tuple(_in_state(bench, state, worst.shock) for state in bench.loads.states)
 
 
 def holder_letter(bench: Bench) -> str:
@@ -79,25 +93,38 @@ def duties(bench: Bench) -> Iterator[Duty]:
     if bench.loads is not None and isinstance(bench.loads.states[0].at[bench.position.letter].load, Value):
         for state in bench.loads.states:
             here = state.at[bench.position.letter]
-            yield Duty(state.name, state.share, state.speed, here.load, _along(bench, state.along))
+            yield Duty(state.name, state.share, state.speed, here.load, _along(bench, state.along), here.steady)
         return
     stated = stated_reaction(bench)
     if stated is not None:
         whole = Value(100.0, "%", LookedUp(None, say("one state, all the time")))
-        yield Duty("", whole, bench.shaft.typed.speed, stated.force, axial_load(bench))
+        yield Duty("", whole, bench.shaft.typed.speed, stated.force, axial_load(bench), stated.force)
 
 
 def axial_load(bench: Bench) -> Known:
-    """The load along the shaft this position must hold: the sum of what pushes, where it alone holds the shaft; else as stated."""
+    """The load along the shaft this position must hold: the sum of what pushes, where it alone holds the shaft; else as stated.
+
+    Running or at rest, whichever is more: what lifts a shaft that runs does not lift it standing still.
+    """
     stated = stated_reaction(bench)
     if bench.loads is not None and (bench.loads.holder or stated is None or stated.along is None):
-        most = max((state.along for state in bench.loads.states), key=lambda one: one.content if isinstance(one, Value) else 0.0)
-        return _along(bench, most)
+        states = bench.loads.states
+        return _along(bench, max((*(state.along for state in states), *(state.at_rest for state in states)), key=greatness))
     if stated is not None and stated.along is not None:
         return stated.along  # type: ignore[no-any-return]
     if not physically_fixed(bench.position):
         return Value(0.0, "N", NOTHING_ALONG)
     return _only_thrust(bench)
+
+
+def more_at_rest(bench: Bench) -> bool:
+    """Whether this position holds more along the shaft standing still than running."""
+    if bench.loads is None or not physically_fixed(bench.position):
+        return False
+    running, resting = (
+        max(greatness(one) for one in along) for along in zip(*((s.along, s.at_rest) for s in bench.loads.states), strict=True)
+    )
+    return resting > running
 
 
 def _along(bench: Bench, along: Known) -> Known:

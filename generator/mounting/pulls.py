@@ -20,6 +20,7 @@ from generator.calc.drives import (
     greater_pull,
     peripheral_speed,
     service_factor,
+    service_torque,
 )
 from generator.calc.shafts import couple_of_push, load_in_state
 from generator.mounting.bench import worded
@@ -55,6 +56,12 @@ def _with_service(force: Known, service: Value | None) -> Known:
     return service_factor.of(force=force, factor=service)  # type: ignore[no-any-return]
 
 
+def _twist(of: Drive, torque: Known) -> Known:
+    """The torque that goes on into the shaft: with the service factor, where one is typed, as the pull that goes with it."""
+    service = of.load.service
+    return torque if service is None else service_torque.of(torque=torque, factor=service)  # type: ignore[no-any-return]
+
+
 def _typed_service(force: Known, service: Value | None) -> Known:
     """The force, which has its service factor already, marked where none was typed."""
     return force.remark(say("no service factor is typed")) if service is None and isinstance(force, Value) else force
@@ -66,7 +73,7 @@ def _belt(of: Drive) -> Iterator[Pull]:
     factor = belt_factor(worded(of.load.belt))
     if of.load.mate is None:
         across = belt_pull_multiple.of(pull=pull, factor=factor)
-        yield Pull(of.name, {"across": across, "toward": of.load.toward, "torque": torque})
+        yield Pull(of.name, {"across": across, "toward": of.load.toward, "torque": _twist(of, torque)})
         return
     wraps = belt_wrap.of(one=of.load.pulley, other=of.load.mate.pulley, centres=of.load.mate.centres)
     by_slip = belt_pull_euler.of(
@@ -81,7 +88,7 @@ def _belt(of: Drive) -> Iterator[Pull]:
     by_factor = belt_pull_multiple.of(pull=pull, factor=factor, wrap=wraps.small)
     yield Pull(
         of.name,
-        {"across": greater_pull.of(one=by_slip.running, other=by_factor), "toward": of.load.toward, "torque": torque},
+        {"across": greater_pull.of(one=by_slip.running, other=by_factor), "toward": of.load.toward, "torque": _twist(of, torque)},
     )
 
 
@@ -97,7 +104,7 @@ def _conveyor(of: Drive) -> Iterator[Pull]:
     torque = drive_torque.of(power=of.load.power, speed=of.speed)
     yield Pull(
         say("{name}, tight strand", name=of.name),
-        {"across": _typed_service(found.tight, of.load.service), "toward": of.load.tight, "torque": torque},
+        {"across": _typed_service(found.tight, of.load.service), "toward": of.load.tight, "torque": _twist(of, torque)},
     )
     yield Pull(say("{name}, slack strand", name=of.name), {"across": found.slack, "toward": of.load.slack})
 
@@ -119,7 +126,7 @@ def _elevator(of: Drive) -> Iterator[Pull]:
 def _chain(of: Drive) -> Iterator[Pull]:
     found = chain_pull.of(power=of.load.power, teeth=of.load.teeth, pitch=of.load.pitch, speed=of.speed)
     torque = drive_torque.of(power=of.load.power, speed=of.speed)
-    yield Pull(of.name, {"across": _with_service(found.pull, of.load.service), "toward": of.load.toward, "torque": torque})
+    yield Pull(of.name, {"across": _with_service(found.pull, of.load.service), "toward": of.load.toward, "torque": _twist(of, torque)})
 
 
 def _gear(of: Drive) -> Iterator[Pull]:
@@ -131,7 +138,7 @@ def _gear(of: Drive) -> Iterator[Pull]:
     around: Known = Withheld(missing, (Need("entry", of.shaft.place.file, "does: driven by its mate"),)) if missing else tooth.tangential
     yield Pull(
         say("{name}, around", name=of.name),
-        {"across": _with_service(around, of.load.service), "toward": _turned(of.load.toward, _around(of)), "torque": torque},
+        {"across": _with_service(around, of.load.service), "toward": _turned(of.load.toward, _around(of)), "torque": _twist(of, torque)},
     )
     parting = {"across": _with_service(tooth.radial, of.load.service), "toward": _turned(of.load.toward, 180)}
     if of.load.helix is not None:
@@ -183,11 +190,11 @@ def _screw(of: Drive) -> Iterator[Pull]:
     found = screw_thrust.of(torque=torque, radius=screw_radius.of(diameter=of.load.diameter), lead=of.load.lead, friction=of.load.friction)
     force = _with_service(found.thrust, of.load.service)
     if str(of.load.toward) == "either end":
-        yield Pull(of.name, {"along": force, "either": True, "torque": torque})
+        yield Pull(of.name, {"along": force, "either": True, "torque": _twist(of, torque)})
         return
     back = Value(-1.0, "", LookedUp(None, say("toward the first end, counted negative")))
     signed = force if str(of.load.toward) == of.shaft.ends[1] else load_in_state.of(load=force, times=back)
-    yield Pull(of.name, {"along": signed, "torque": torque})
+    yield Pull(of.name, {"along": signed, "torque": _twist(of, torque)})
 
 
 def _coupling(of: Drive) -> Iterator[Pull]:

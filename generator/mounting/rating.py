@@ -19,10 +19,13 @@ from generator.calc.life import fatigue_load_limit, rating_life
 from generator.mounting.bench import Bench
 from generator.mounting.chains.life import equivalent_load_ball, f0_factor
 from generator.mounting.loads import Duty, axial_load, duties, load_here, no_load
+from generator.mounting.reactions import greatness
 from generator.mounting.sheet import Line
 from generator.say import say
 from generator.tables.life import least_static_safety
 from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
+
+GROOVED = ("ball insert", "deep groove ball")
 
 
 @dataclass(frozen=True)
@@ -76,16 +79,22 @@ def equivalent_load(bench: Bench, duty: Duty) -> Known:
     assert bearing
     kind, ratings, factors = str(bearing.typed.kind), bearing.typed.ratings, bearing.typed.thrust
     c0 = ratings.static if ratings else _unrated(bench)
-    if kind in ("ball insert", "deep groove ball"):
+    if kind in GROOVED:
         return equivalent_load_ball.of(radial=duty.across, axial=duty.along, static_rating=c0, f0=_f0(bench)).load  # type: ignore[no-any-return]
     if kind == "cylindrical roller":
         return equivalent_load_cylindrical.of(radial=duty.across, axial=duty.along)  # type: ignore[no-any-return]
     if factors is None:
         if isinstance(duty.along, Value) and duty.along.content == 0:
             return duty.across
-        need = Need("document", str(bearing.typed.maker), say("thrust factors e, Y1, Y2, Y0 of {bearing}", bearing=bearing.name))
-        return Withheld(say("no thrust factors of {bearing} are on file", bearing=bearing.name), (need,))
+        return _no_factors(bench)
     return equivalent_load_roller.of(radial=duty.across, axial=duty.along, e=factors.e, y1=factors.Y1, y2=factors.Y2)  # type: ignore[no-any-return]
+
+
+def _no_factors(bench: Bench) -> Withheld:
+    bearing = bench.position.bearing
+    assert bearing
+    need = Need("document", str(bearing.typed.maker), say("thrust factors e, Y1, Y2, Y0 of {bearing}", bearing=bearing.name))
+    return Withheld(say("no thrust factors of {bearing} are on file", bearing=bearing.name), (need,))
 
 
 def _f0(bench: Bench) -> Known | None:
@@ -105,7 +114,8 @@ def rating_lines(bench: Bench, found: Rated) -> Iterator[Line]:
     yield Line("equivalent_load", "life", say("Equivalent load, over all states"), found.load)
     bearing = bench.position.bearing
     assert bearing
-    if bearing.typed.thrust is not None:
+    # of a self-aligning ball bearing the factors follow another form: Y1 e = 0.63, Y2 e = 0.975 of ISO 281
+    if bearing.typed.thrust is not None and "roller" in str(bearing.typed.kind):
         factors = bearing.typed.thrust
         agree = roller_factors_agree.of(e=factors.e, y1=factors.Y1, y2=factors.Y2, y0=factors.Y0)
         yield Line("thrust_factors", "life", say("Thrust factors on file, with one another"), agree)
@@ -117,25 +127,36 @@ def rating_lines(bench: Bench, found: Rated) -> Iterator[Line]:
 def _static(bench: Bench, found: Rated) -> Iterator[Line]:
     bearing, load = bench.position.bearing, load_here(bench)
     assert bearing
-    ratings, factors = bearing.typed.ratings, bearing.typed.thrust
+    ratings, along = bearing.typed.ratings, axial_load(bench)
+    by_factor = str(bearing.typed.kind) not in GROOVED
     safety = static_safety.of(
-        kind=found.kind,
+        # ISO 76 counts a self-aligning ball bearing as it does rollers, by a factor of its own
+        kind=Value("roller" if by_factor else "ball", "", found.kind.reason),
         radial=load.force if load else no_load(bench),
-        axial=axial_load(bench),
+        axial=along,
         static_rating=ratings.static if ratings else _unrated(bench),
-        y0=factors.Y0 if factors else None,
+        y0=_static_factor(bench, along) if by_factor else None,
     )
     yield Line("static_safety", "life", say("Static safety"), safety.safety)
     running = "shock" if load is not None and load.shock else "normal"
     yield Line("static_safety_wanted", "life", say("Static safety wanted"), least_static_safety(str(found.kind.content), running))
 
 
+def _static_factor(bench: Bench, along: Known) -> Known | None:
+    """Y0 as on file; without it a push along the shaft cannot be judged, and none needs none."""
+    bearing = bench.position.bearing
+    assert bearing
+    if bearing.typed.thrust is not None:
+        return bearing.typed.thrust.Y0
+    return None if isinstance(along, Value) and along.content == 0 else _no_factors(bench)
+
+
 def _least(bench: Bench, found: Rated) -> Iterator[Line]:
-    """The least load over the states against what the bearing should carry."""
+    """The least load over the states against what the bearing should carry; unbalance, which is an upper bound, is not counted on."""
     bearing, states = bench.position.bearing, list(duties(bench))
     assert bearing
-    across = [duty.across for duty in states if isinstance(duty.across, Value)]
-    radial = min(across, key=lambda one: one.content) if across else no_load(bench)
+    across = [duty.steady for duty in states]
+    radial = min(across, key=lambda one: greatness(one) if isinstance(one, Value) else -1.0) if across else no_load(bench)
     ratings = bearing.typed.ratings
     factor = bench.practice("ball_least_load" if found.kind.content == "ball" else "roller_least_load")
     least = minimum_load.of(radial=radial, rating=ratings.dynamic if ratings else _unrated(bench), factor=factor)

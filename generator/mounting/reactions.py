@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from math import inf
 
-from generator.calc.bending import bending_line, load_with_unbalance
+from generator.calc.bending import bending_line, load_with_unbalance, turning_slope, turning_together
 from generator.calc.shafts import (
     load_along,
     load_in_state,
@@ -21,6 +22,7 @@ from generator.mounting.axial import physically_fixed
 from generator.mounting.practice import practice
 from generator.plant.plant import Plant, Position, Shaft
 from generator.say import say
+from generator.units import convert
 from generator.value import Known, LookedUp, Results, Rows, Value, Withheld
 
 ALWAYS = Value(100.0, "%", LookedUp(None, say("one state, all the time")))
@@ -38,18 +40,21 @@ class Reaction:
     fits: Known | None
     slope_sideways: Known
     slope_upward: Known
+    slope_turning: Known | None = None
 
 
 @dataclass(frozen=True)
 class State:
-    """One state the shaft is run in, and what comes to each position by its letter."""
+    """One state the shaft is run in, and what comes to each position by its letter. `at_rest`: what weight alone pushes along it."""
 
     name: str
     share: Value
     speed: Value
     at: Mapping[str, Reaction]
     along: Known
+    at_rest: Known
     rows: tuple[Rows, Rows]
+    acts: tuple[Act, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -66,11 +71,11 @@ class ShaftLoads:
 
     def worst(self, letter: str) -> State:
         """The state in which a position carries most."""
-        return max(self.states, key=lambda state: _size(state.at[letter].load))
+        return max(self.states, key=lambda state: greatness(state.at[letter].load))
 
     def heaviest(self) -> State:
         """The state in which the shaft's supports carry most together."""
-        return max(self.states, key=lambda state: sum(_size(one.load) for one in state.at.values()))
+        return max(self.states, key=lambda state: sum(greatness(one.load) for one in state.at.values()))
 
     def line(self, state: State) -> Rows | Withheld:
         """The bending line in a state."""
@@ -150,18 +155,18 @@ def _state(
     speed: Value,
     times: Mapping[str, Value],
 ) -> State:
-    acts = [
-        in_state(act, next((k for load, k in times.items() if act.name.partition(",")[0] == load), None))
-        for act in acts_on(plant, shaft, speed)
-    ]
+    acts = tuple(in_state(act, times.get(act.load)) for act in acts_on(plant, shaft, speed))
     level, upright = _planes(acts)
     asked = {"sections": steel.sections, "supports": supports, "modulus": steel.modulus}
     sideways = support_reactions_many.of(**asked, loads=level)
     upward = support_reactions_many.of(**asked, loads=upright, density=steel.density, weight_share=upright_share)
-    turning_rows = Rows(tuple(Results(at=act.at, force=act.across) for act in acts if act.nature == "turning"))
-    turning = support_reactions_many.of(**asked, loads=turning_rows) if turning_rows.rows else None
+    # a rotor at a time: nobody knows how the unbalance of one stands to that of another
+    turning = tuple(
+        support_reactions_many.of(**asked, loads=Rows((Results(at=act.at, force=act.across),))) for act in acts if act.nature == "turning"
+    )
     at = {position.letter: _reaction(plant, index, sideways, upward, turning) for index, position in enumerate(shaft.positions)}
-    return State(name, share, speed, at, _along(acts), (level, upright))
+    resting = _along(act for act in acts if act.nature == "weight")
+    return State(name, share, speed, at, _along(acts), resting, (level, upright), acts)
 
 
 def _planes(acts: Iterable[Act]) -> tuple[Rows, Rows]:
@@ -181,15 +186,19 @@ def _planes(acts: Iterable[Act]) -> tuple[Rows, Rows]:
     return Rows(tuple(level)), Rows(tuple(upright))
 
 
-def _reaction(plant: Plant, index: int, sideways: Rows | Withheld, upward: Rows | Withheld, turning: Rows | Withheld | None) -> Reaction:
+def _reaction(
+    plant: Plant, index: int, sideways: Rows | Withheld, upward: Rows | Withheld, turning: tuple[Rows | Withheld, ...]
+) -> Reaction:
     one, other = (_part(rows, index, "force") for rows in (sideways, upward))
     steady = resultant_of_planes.of(sideways=one, upward=other)
-    load, fits, size = steady.size, None, None
-    if turning is not None:
-        size = resultant_of_planes.of(sideways=_part(turning, index, "force"), upward=NO_FORCE).size
+    load, fits, size, slope = steady.size, None, None, None
+    if turning:
+        size = turning_together.of(rotors=Rows(tuple(Results(force=_part(rotor, index, "force")) for rotor in turning)))
+        slope = turning_slope.of(rotors=Rows(tuple(Results(slope=_part(rotor, index, "slope")) for rotor in turning)))
         both = load_with_unbalance.of(steady=steady.size, turning=size, least=practice(plant, "unbalance_share"))
         load, fits = both.load, both.fits
-    return Reaction(steady.size, steady.direction, load, size, fits, _part(sideways, index, "slope"), _part(upward, index, "slope"))
+    slopes = _part(sideways, index, "slope"), _part(upward, index, "slope"), slope
+    return Reaction(steady.size, steady.direction, load, size, fits, *slopes)
 
 
 def _part(rows: Rows | Withheld, index: int, part: str) -> Known:
@@ -223,8 +232,9 @@ def _line(loads: ShaftLoads, rows: Rows, share: Value | Withheld) -> Rows | With
     return found
 
 
-def _size(value: Known) -> float:
-    return float(value.content) if isinstance(value, Value) else 0.0
+def greatness(value: Known) -> float:
+    """By which the worst of several is picked: what is not known may be the worst."""
+    return float(convert(value.content, value.unit, "N")) if isinstance(value, Value) else inf
 
 
-__all__ = ["Reaction", "ShaftLoads", "State", "holder_of", "load_in_state", "shaft_loads"]
+__all__ = ["Reaction", "ShaftLoads", "State", "greatness", "holder_of", "load_in_state", "shaft_loads"]

@@ -9,7 +9,7 @@ from generator.plant.model.document import CHOSEN_BY, FIGURES
 from generator.plant.model.library import STYLES
 from generator.plant.model.machine import Machine, Position, Shaft
 from generator.plant.model.plant import GIVES
-from generator.plant.model.usual import Usual
+from generator.plant.model.usual import CLASSES, Usual
 from generator.plant.plant import Named
 from generator.plant.problems import Problems, nearest
 from generator.say import say
@@ -66,8 +66,9 @@ def check_plant(files: Files, names: Names) -> None:
         for usual in (plant.usual, *(area.usual for area in plant.areas.values())):
             _check_usual(usual, names)
         for rule in (plant.rules or {}).values():
-            for key in rule.gives or {}:
+            for key, given in (rule.gives or {}).items():
                 names.must_be(key, GIVES, say("value of a rule"))
+                _check_given(str(key), given, files, names)
             if rule.where:
                 names.must_be(rule.where.area, plant.areas, say("area"))
                 names.on_a_machine(rule.where.machine, tags, say("machine"))
@@ -80,6 +81,17 @@ def check_plant(files: Files, names: Names) -> None:
     _check_library(files.library, names)
     for accepted in files.accepted:
         names.on_a_machine(accepted.typed.at, _identities(files), say("machine, shaft or position"))
+
+
+def _check_given(key: str, given: Any, files: Files, names: Names) -> None:
+    """What a rule gives must be a word its key can have: any other would be shown, or pass unseen, and decide nothing."""
+    if key == "seat.class":
+        names.must_be(given, CLASSES, say("class of a seat"))
+    elif key == "nut.side":
+        names.must_be(given, ("drag tightens",), say("side of a nut"))
+    elif key == "fixed.at":
+        ends = {str(end) for machine in files.machines for shaft in machine.typed.shafts.values() for end in shaft.ends}
+        names.on_a_machine(given, sorted(ends), say("end"))
 
 
 def check_machine(machine: Named[Machine], names: Names) -> None:
@@ -134,7 +146,7 @@ def _check_shaft(shaft: Shaft, letters: Mapping[str, Any], names: Names, place: 
     here = [str(letter) for letter in shaft.positions]
     names.must_be(shaft.weight_on, here, say("position on this shaft"))
     for load in (shaft.loads or {}).values():
-        if str(load.kind) == "thrust":
+        if str(load.kind) in ("thrust", "screw"):
             names.must_be(getattr(load, "toward", None), (*ends, "either end"), say("end"))
         if str(load.kind) == "stated reaction":
             names.must_be(load.at, here, say("position on this shaft"))

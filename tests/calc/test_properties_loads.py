@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import isfinite, log10
+from math import exp, isfinite, log10
 from typing import Any
 
 import pytest
@@ -126,13 +126,12 @@ def test_reliability_is_the_weibull_form_of_a_statistics_library(reliability: fl
 @given(st.floats(20, 460), st.floats(80, 150))
 @settings(max_examples=40)
 def test_viscosity_between_two_known_ones_is_what_a_root_finder_says(nu40: float, t: float) -> None:
+    # ASTM D341 with the term for thin oils; scipy finds the root
     nu100 = nu40 / 8
-    assume(nu100 > 2.5)
     got = oils.viscosity_at_temperature(nu40, nu100, t)
-    assume(got > 2.1)
 
     def thick(nu: float) -> float:
-        return log10(log10(nu + 0.7))
+        return log10(log10(nu + 0.7 + exp(-1.47 - 1.84 * nu - 0.51 * nu**2)))
 
     def warm(celsius: float) -> float:
         return log10(celsius + 273.15)

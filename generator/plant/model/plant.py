@@ -38,7 +38,7 @@ QUOTED_AT = (
     "bolting",
     "giving back",
 )
-GIVES = ("seat.class", "seat.limits", "nut.side", "fixed.at", "bolts.class", "grease.planned")
+GIVES = ("seat.class", "nut.side", "fixed.at")
 
 
 class Rule(Part):

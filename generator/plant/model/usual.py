@@ -56,9 +56,12 @@ class Regrease(Part):
     because: Words = needed("the reason", "plant rule 3")
 
 
+CLASSES = ("h5", "h6", "h7", "h8", "h9", "h10", "h11", "g6", "f7", "f8", "j5", "j6", "j7", "js5", "js6", "js7", "k5", "k6", "m5", "m6", "m7",
+           "n5", "n6", "p6", "r6", "r7")  # fmt: skip
+
+
 class Seat(Part):
-    class_: Annotated[Any, OneOf("h5", "h6", "h7", "h8", "h9", "h10", "h11", "g6", "f7", "f8", "j5", "j6", "j7", "js5", "js6", "js7", "k5", "k6",
-                              "m5", "m6", "m7", "n5", "n6", "p6", "r6", "r7")] | None = may("tolerance class of the seat", "h9", "class")  # fmt: skip
+    class_: Annotated[Any, OneOf(*CLASSES)] | None = may("tolerance class of the seat", "h9", "class")
     limits: Annotated[Band, BandOf("mm", low=3, high=1000)] | None = may("limits decided instead of a class", "59.95 to 60.00 mm")
     bought_as: Annotated[Any, OneOf("cold finished bar", "turned", "ground")] | None = may("how the shaft is bought", "cold finished bar")
 
@@ -123,4 +126,4 @@ class Usual(Part):
 
 
 USUAL_KEYS = tuple(Usual.model_fields)
-__all__ = ["USUAL_KEYS", "Diameter", "Usual"]
+__all__ = ["CLASSES", "USUAL_KEYS", "Diameter", "Usual"]
