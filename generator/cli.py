@@ -149,11 +149,15 @@ def schema(folder: Path) -> None:
 def words(folder: Path, write: bool) -> None:
     """Safety messages and key terms for a second language: FOLDER/second_language.yml with what is wanting; what is done stays.
 
-    Exit code 0: nothing is wanting. 1: texts or approvals are wanting.
+    Exit code 0: nothing is wanting. 1: texts or approvals are wanting. 2: the file there is can't be read; it stays as it is.
     """
-    from generator.words_to_translate import FILE, words_to_translate
+    from generator.words_to_translate import FILE, WordsRefused, words_to_translate
 
-    wanting, text = words_to_translate(folder)
+    try:
+        wanting, text = words_to_translate(folder)
+    except WordsRefused as refused:
+        click.echo(str(refused), err=True)
+        sys.exit(2)
     if write:
         (folder / FILE).write_text(text, encoding="utf-8")
     click.echo(f"{wanting} wanting in {folder / FILE}" if write else text)

@@ -29,15 +29,16 @@ class Message:
 
 
 # id: hazard, what it does, how to avoid it; the letter of the id is that of its signal word
+_TAKES = mark("They take a hand before you can let go.")
+_ISOLATE = mark("Isolate and prove it by {procedure}: {energies}. Lock, block, try to start.")
+NOT_NAMED = "D3"  # what D1 says where the machine's file does not name what moves
 TEXTS: Mapping[str, tuple[str, str, str]] = {
-    "D1": (
-        mark("Moving parts: {what}."), mark("They take a hand before you can let go."),
-        mark("Isolate and prove it by {procedure}: {energies}. Lock, block, try to start."),
-    ),
+    "D1": (mark("Moving parts: {what}."), _TAKES, _ISOLATE),
     "D2": (
         mark("The machine runs."), mark("It takes hand, sleeve or hair and does not let go."),
         mark("Stay outside the guard. Nothing loose, no hand, rod or meter through an opening."),
     ),
+    NOT_NAMED: (mark("Moving parts."), _TAKES, _ISOLATE),
     "W1": (mark("What stays when the drive is off: {energies}."), mark("It moves on its own and crushes."), mark("Release it, block it or let it run down first.")),
     "W2": (mark("A hanging load."), mark("It crushes when it slips or when a bearing is opened."), mark("Sling it by the marked points; nothing of you under it.")),
     "W3": (
@@ -105,7 +106,6 @@ TEXTS: Mapping[str, tuple[str, str, str]] = {
     "N10": (mark("Grease or paste on the taper."), mark("It changes the grip and makes the turn wrong."), mark("Light oil only, a thin film.")),
     "N11": (mark("Stainless threads run dry."), mark("They gall and seize at half the torque."), mark("Paste on thread and head face, turned slowly by hand.")),
 }  # fmt: skip
-NOT_NAMED = mark("Moving parts.")
 
 
 def sources() -> tuple[str, ...]:
@@ -120,14 +120,13 @@ def source_of(identity: str) -> str:
 
 def message(identity: str, **facts: str) -> Message:
     """The message of an id, its facts filled in. Raises KeyError for an id there is not, or a fact that is missing."""
-    hazard, harm, avoid = TEXTS[identity]
-    if identity == "D1" and not facts.get("what"):
-        hazard = NOT_NAMED
+    text = NOT_NAMED if identity == "D1" and not facts.get("what") else identity
+    hazard, harm, avoid = TEXTS[text]
     return Message(
         identity,
         SIGNALS[identity[0]],
         say(hazard, **facts),
         say(harm, **facts),
         say(avoid, **facts),
-        second_says("messages", identity, **facts),
+        second_says("messages", text, **facts),
     )

@@ -7,9 +7,9 @@ import gettext
 from pathlib import Path
 
 CATALOGUE = Path(__file__).parent / "messages"
-# what a plant gives beside it for messages and terms: by kind, by name; and its tag and direction
+# what a plant gives beside it for messages and terms: by kind, by name; and its tag, direction and name
 _second: dict[str, dict[str, str]] = {}
-_tag: tuple[str, str] = ("", "ltr")
+_tag: tuple[str, str, str] = ("", "ltr", "")
 _current: gettext.NullTranslations = gettext.NullTranslations()
 
 
@@ -22,10 +22,10 @@ def speak(language: str) -> None:
     _current = gettext.NullTranslations() if language == "en" else gettext.translation("seatbook", CATALOGUE, languages=[language])
 
 
-def speak_also(tag: str = "", direction: str = "ltr", texts: dict[str, dict[str, str]] | None = None) -> None:
+def speak_also(tag: str = "", direction: str = "ltr", texts: dict[str, dict[str, str]] | None = None, name: str = "") -> None:
     """Choose what stands beside safety messages and key terms in a second language; nothing unless said."""
     global _second, _tag
-    _second, _tag = texts or {}, (tag, direction)
+    _second, _tag = texts or {}, (tag, direction, name)
 
 
 def second_says(kind: str, name: str, **facts: str) -> str:
@@ -34,8 +34,8 @@ def second_says(kind: str, name: str, **facts: str) -> str:
     return text.format(**facts) if text else ""
 
 
-def second_tag() -> tuple[str, str]:
-    """The second language's tag and direction."""
+def second_tag() -> tuple[str, str, str]:
+    """The second language's tag, its direction, and what its speakers call it."""
     return _tag
 
 

@@ -70,9 +70,9 @@ def load(folder: Path, problems: Problems) -> Files:
     return files
 
 
-def read_second_language(folder: Path, problems: Problems) -> SecondLanguage | None:
-    """The second language's file alone, None where there is none or it cannot be taken."""
-    return _taken(folder / SECOND, folder, SecondLanguage, problems, Files()) if (folder / SECOND).is_file() else None
+def read_second_tree(folder: Path, problems: Problems) -> Tree | None:
+    """The second language's file as it was typed, whole or not; None where there is none or it cannot be read."""
+    return _tree(folder / SECOND, folder, problems, Files()) if (folder / SECOND).is_file() else None
 
 
 def _taken(path: Path, folder: Path, model: type[Any], problems: Problems, files: Files) -> Any:

@@ -30,7 +30,7 @@ def read_plant(folder: Path, on: date) -> tuple[Plant | None, tuple[Problem, ...
     names = Names(files, problems)
     check_plant(files, names)
     if files.second is not None:
-        check_second_language(files.second, problems)
+        check_second_language(files.second, on, problems)
     tagged = _by_tag(files, problems)
     for machine in tagged.values():
         check_machine(machine, names)

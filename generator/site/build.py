@@ -22,13 +22,11 @@ from generator.say import say, speak, speak_also
 from generator.show import shown
 from generator.site.drawings.style import style
 from generator.site.drawings.warming import curves, warming
-from generator.site.exercises import exercise_for, guide_value, term
-from generator.site.exercises_of_work import practice_for
+from generator.site.exercises import exercise_for, guide_value, page_reading, practice_for, term, training_rules
 from generator.site.finder.index import Entry
 from generator.site.finder.standard import entries_of
 from generator.site.frame import Around, Page
 from generator.site.kept import forget, kept
-from generator.site.page_reading import page_reading
 from generator.site.pages.area.page import area_view
 from generator.site.pages.basis.page import basis_view
 from generator.site.pages.damage.page import damage_view
@@ -43,7 +41,7 @@ from generator.site.pages.revisions.page import revisions_view
 from generator.site.pages.round.page import round_view
 from generator.site.pages.year.page import year_view
 from generator.site.papers import Issued, Papers
-from generator.site.render import rendered, safety_panel, slug
+from generator.site.render import rendered, safety_panel, slug, term_table
 from generator.work.cautions import at_work, banner
 
 
@@ -89,7 +87,7 @@ def _speak_also(plant: Plant) -> None:
         "messages": {str(name): str(phrase.says) for name, phrase in second.messages.items()},
         "terms": {str(name): str(phrase.says) for name, phrase in second.terms.items()},
     }
-    return speak_also(str(second.language), "rtl" if str(second.writes) == "right to left" else "ltr", texts)
+    return speak_also(str(second.language), "rtl" if str(second.writes) == "right to left" else "ltr", texts, str(second.name))
 
 
 def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
@@ -117,7 +115,7 @@ def site_of(standard: MountingStandard, publishing: bool = False) -> Site:
         around,
         (*_pages(standard, around, codes, newest), *(page for one in papers for page in one.pages())),
         tuple(entries_of(standard)),
-        _guide(standard),
+        _guide(standard, {tag: _issue_of(tag, codes, newest) for tag in codes}),
         files,
         ledger,
         standard,
@@ -210,7 +208,7 @@ def _papers(standard: MountingStandard, around: Around, codes: Mapping[str, str]
     ]
 
 
-def _guide(standard: MountingStandard) -> dict[str, Any]:
+def _guide(standard: MountingStandard, issued: Mapping[str, str]) -> dict[str, Any]:
     return {
         "plant": standard.plant.typed,
         "exercise": exercise_for(standard),
@@ -218,8 +216,10 @@ def _guide(standard: MountingStandard) -> dict[str, Any]:
         "term": term,
         "at_work": at_work(),
         "practice": practice_for(standard),
+        "training_rules": training_rules(standard),
         "safety_message": safety_panel,
-        "read_page": page_reading(standard),
+        "term_table": term_table,
+        "read_page": page_reading(standard, issued),
         "curve": lambda letter: Markup('<figure class="drawing">{}{}</figure>').format(
             style(), warming(curves()[letter], f"curve-{letter}")
         ),

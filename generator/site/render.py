@@ -49,6 +49,11 @@ def safety_panel(identity: str) -> Markup:
     return Markup(environment().get_template("parts.html").module.safety(message(identity)))  # type: ignore[attr-defined]
 
 
+def term_table() -> Markup:
+    """The key terms with their words in the second language, for a guide; nothing where the plant has none."""
+    return Markup(environment().get_template("parts.html").module.term_table().strip())  # type: ignore[attr-defined]
+
+
 def slug(name: object) -> str:
     """A name as an anchor or part of an address."""
     return re.sub(r"[^a-z0-9]+", "-", str(name).lower()).strip("-") or "x"

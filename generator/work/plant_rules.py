@@ -22,6 +22,7 @@ ACTS = {
     "locking": ("screws again", "collar screw", "clamp again", "lock nut", "lock again"),
     "bolting": ("bolts final", "bolts again"),
     "giving back": ("power", "back again"),
+    "training": (),  # quoted on the sign-off sheet, at no step
 }
 
 

@@ -4,14 +4,21 @@ from __future__ import annotations
 
 import re
 import shutil
+from datetime import date
 from io import BytesIO
 from pathlib import Path
 
 import numpy as np
 import pytest
+import yaml
 import zxingcpp
 from PIL import Image
 from playwright.sync_api import Browser, Page
+
+from generator.publish.publish import publish
+from generator.say import speak_also
+from tests.copies import copy_of_demo
+from tests.plant.test_second_language import whole
 
 PAPERS = ("A4", "Letter")
 
@@ -30,6 +37,24 @@ def test_every_sheet_fits_one_side_of_a4_and_of_letter(browser: Browser, site: P
         found |= {(path.stem, size): count for size in PAPERS if (count := sides(page, size)) != 1}
     assert found == {}
     page.context.close()
+
+
+def test_the_fullest_sheets_fit_one_side_in_two_languages(browser: Browser, tmp_path: Path) -> None:
+    """The second language a quarter longer than the first, every fact in it."""
+    copy_of_demo(tmp_path / "plant")
+    longer = whole()
+    for entry in (*longer["messages"].values(), *longer["terms"].values()):
+        entry["says"] += " ßßßß" * (len(entry["of"]) // 20)
+    second = "language: qaa\nname: Made up\n" + yaml.safe_dump(longer, allow_unicode=True, width=10_000)
+    (tmp_path / "plant/second_language.yml").write_text(second, encoding="utf-8")
+    publish(tmp_path / "plant", tmp_path / "site", date(2026, 11, 25))
+    page = browser.new_context().new_page()
+    for name in ("BYP-01-A", "BYP-02-B", "DRY-03-A", "INT-01-A", "MIL-04-A"):
+        page.goto((tmp_path / f"site/sheets/{name}.html").as_uri())
+        assert page.locator(".second-language").count() > 4
+        assert [size for size in PAPERS if sides(page, size) != 1] == [], name
+    page.context.close()
+    speak_also()
 
 
 def test_what_is_taken_along_for_one_position_fits_one_side(browser: Browser, site: Path) -> None:

@@ -13,7 +13,7 @@ from generator.safety import SIGNALS, TEXTS, source_of
 from generator.say import speak_also
 from generator.site.build import PlantRefused, prepare
 from generator.terms import TERMS
-from generator.words_to_translate import words_to_translate
+from generator.words_to_translate import WordsRefused, words_to_translate
 from tests.copies import copy_of_demo
 
 ON = date(2026, 11, 25)
@@ -93,6 +93,36 @@ def test_an_approval_is_needed(tmp_path: Path) -> None:
     made = whole()
     del made["messages"]["C2"]["approved_by"]
     assert any("`approved_by` is missing" in one for one in wrong(plant(tmp_path, made)))
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "said"),
+    [
+        ("on", "2026-11-26", "C2 is approved on a day that has not come"),
+        ("approved_by", "...", "`approved_by` of C2 has no words"),
+        ("says", "...", "`says` of C2 has no words"),
+        ("says", source_of("C2"), "C2 says the same as its source"),
+        ("says", "«{»", "C2 has a brace that opens or closes nothing"),
+    ],
+)
+def test_what_was_left_as_it_stood_stops_the_build(tmp_path: Path, key: str, typed: str, said: str) -> None:
+    made = whole()
+    made["messages"]["C2"][key] = typed
+    assert any(said in one for one in wrong(plant(tmp_path, made)))
+
+
+def test_a_list_that_cannot_be_read_is_not_written_over(tmp_path: Path) -> None:
+    (tmp_path / "second_language.yml").write_text("language: qaa\nmessages: {D1: [\n", encoding="utf-8")
+    with pytest.raises(WordsRefused, match=r"second_language\.yml"):
+        words_to_translate(tmp_path)
+
+
+def test_an_entry_half_filled_in_is_kept_as_far_as_it_goes(tmp_path: Path) -> None:
+    made = whole()
+    del made["messages"]["C2"]["on"]
+    wanting, text = words_to_translate(plant(tmp_path, made))
+    kept = text.partition("  C2:\n")[2].partition("\n  C3:")[0]
+    assert wanting == 1 and "«" in kept and "safety lead" in kept and "# on: YYYY-MM-DD" in kept
 
 
 def test_the_list_to_translate_keeps_what_is_done_and_says_what_is_wanting(tmp_path: Path) -> None:

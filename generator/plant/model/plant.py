@@ -37,6 +37,7 @@ QUOTED_AT = (
     "locking",
     "bolting",
     "giving back",
+    "training",
 )
 GIVES = ("seat.class", "nut.side", "fixed.at")
 
