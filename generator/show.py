@@ -26,7 +26,7 @@ _BESIDE = {
 }  # fmt: skip
 _WRITTEN = {
     "N.m": "N·m", "lbf.ft": "lbf·ft", "lbf.in": "lbf·in", "kN.m": "kN·m", "N.mm": "N·mm", "degC": "°C", "degF": "°F", "deg": "°", "um": "µm", "rpm": "r/min",
-    "mm2": "mm²", "mm2/s": "mm²/s", "cm3": "cm³", "g/cm3": "g/cm³", "in2": "in²", "in3": "in³", "1e-6/K": "10⁻⁶/K", "hour/day": "h/day", "day/week": "days/week",
+    "mm2": "mm²", "mm2/s": "mm²/s", "cm3": "cm³", "g/cm3": "g/cm³", "in2": "in²", "in3": "in³", "1e-6/K": "10⁻⁶/K", "hour": "h", "hour/day": "h/day", "day/week": "days/week",
 }  # fmt: skip
 _INCH = frozenset({"in", "ft", "lbf", "lbf.ft", "lbf.in", "psi", "ksi", "lb", "oz", "degF", "hp", "in/s", "in2", "in3"})
 # digits after the point where significant figures would not do: micrometers read thousandths, screws are set in tenths

@@ -41,7 +41,7 @@ def _bolts_ready(case: Case, f: Figures) -> Items:
         does = told("Gauge the tapped holes: {least} of thread must hold, and no bolt may bottom.", least=f("engagement_needed"))
         there = told("By the file a bolt takes {there}.", there=f("engagement"))
         yield Step("gauge hole", "housing", does, there, (short,), takes=("depth gauge",))
-    does = told("Lay out {count} bolts {thread}, class {class_}, threads {state}.", count=f("bolt_count"), thread=f("bolt_thread"), class_=f("bolt_class"), state=f("thread_state"))  # fmt: skip
+    does = told("Lay out {count} bolts {thread}, class {class_}; threads: {state}.", count=f("bolt_count"), thread=f("bolt_thread"), class_=f("bolt_class"), state=f("thread_state"))  # fmt: skip
     yield Step("bolts ready", "housing", does, told("Same class on every head; hard washers as listed."), takes=("thread grease",) if case.stainless_bolts else ())  # fmt: skip
 
 
@@ -164,16 +164,34 @@ def let_go(case: Case) -> Items:
         yield Step("out of frame", "lock", told("Take the housing bolts out, the unit held."), takes=("spanner",))
 
 
+def opens(case: Case) -> bool:
+    """Whether the bearing lies open once its housing is off, with the old grease in it."""
+    return case.housing == "split" or (case.housing == "cartridge" and case.way in (CLEARANCE, HEATED))
+
+
+def sampled(does: Told) -> Step:
+    """A sample of the old grease."""
+    return Step("grease sample", "open", does, takes=("tags",))
+
+
+def held_below(case: Case) -> Told | None:
+    """What is looked at before anything slides off an upright shaft."""
+    return told("It is held from below, nobody under it: it drops when it lets go.") if case.lies == "vertical" else None
+
+
 def opened(case: Case, f: Figures) -> Items:
     """Off the frame, before the lock is touched."""
     if case.housing == "take-up":
         yield Step("bolts out", "open", told("Slacken the lock nuts and the adjusting screw of this side, and the other the same."), takes=("spanner",))  # fmt: skip
     elif case.housing == "cartridge":
         yield Step("bolts out", "open", told("Take out the stop of the cartridge."), takes=("spanner",))
-        if case.way in (CLEARANCE, HEATED):
-            yield Step("cartridge off", "open", told("Slide the cartridge off the bearing, along the shaft."))
+        if opens(case):
+            yield Step("cartridge off", "open", told("Slide the cartridge off the bearing, along the shaft."), held_below(case))
+            yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
     elif case.housing == "split":
         yield Step("cap off", "open", told("Take the cap bolts out and lift the cap off, two people or a hoist."), takes=("spanner", "lifting gear"))  # fmt: skip
+        yield Step("load zone", "open", told("Mark “up” on the outer ring."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
+        yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
         yield Step("bolts out", "open", told("Slacken the base bolts. Leave them in."), takes=("spanner",))
         if case.holds == "fixed":
             yield Step("rings out", "open", told("Take the locating rings out first, with the shaft in its slings."))

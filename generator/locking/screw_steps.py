@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.case import Case
-from generator.housings.steps import bolted, floated, let_go, set_in_place, stood_loose
+from generator.housings.steps import bolted, floated, held_below, let_go, set_in_place, stood_loose
 from generator.say import say
 from generator.steps import Figures, Items, Sign, Step, Told, Trouble, told
 
@@ -49,5 +49,5 @@ def slid_off(case: Case) -> Items:
     yield from let_go(case)
     stuck = Trouble(say("Does not slide"), told("Light oil, time, and a puller on the inner ring. Never a blow on housing or seal."))
     yield Step(
-        "slide off", "lock", told("Slide the unit off by hand or with a puller on the inner ring."), None, (stuck,), takes=("puller",)
+        "slide off", "lock", told("Slide the unit off by hand or with a puller on the inner ring."), held_below(case), (stuck,), takes=("puller",)
     )

@@ -10,9 +10,24 @@ from generator.locking import locking_of
 from generator.mounting.practice import practice
 from generator.mounting.sheet import MachineSheets, ShaftSheet, Sheet
 from generator.plant.plant import Named, Plant
+from generator.say import say
 from generator.units import convert
 from generator.value import Value
 
+# loads that are something on the shaft: a pulley, a wheel, a coupling
+SITS = (
+    "weight",
+    "side force",
+    "belt strands",
+    "belt wrap",
+    "belt drive",
+    "conveyor pulley",
+    "elevator head",
+    "chain",
+    "gear",
+    "screw",
+    "coupling",
+)
 # words by which an energy as typed is known to stay when the drive is off
 STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge")
 
@@ -55,6 +70,7 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         lock_toward=str(typed.nut or typed.collar or ""),
         unit=_bought(sheet),
         others=", ".join(others),
+        between=_between(shaft, sheet),
     )
 
 
@@ -116,6 +132,23 @@ def _grease(sheet: Sheet) -> dict[str, object]:
 def _stainless(sheet: Sheet) -> bool:
     class_ = sheet.number("bolt_class")
     return class_ is not None and str(class_.content).startswith("A")
+
+
+def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
+    """What sits between the position and an end of its shaft, on the side that has less of it; () too where the places are not typed."""
+    here = sheet.position.typed.at
+    if here is None:
+        return ()
+    own = convert(here.content, here.unit, "mm")
+    placed = [(one.position.typed.at, say("unit {letter}", letter=one.position.letter), False) for one in shaft.sheets]
+    loads = (shaft.shaft.typed.loads or {}).items()
+    placed += [(load.at, str(name), str(load.kind) == "side force") for name, load in loads if str(load.kind) in SITS]
+    ways: tuple[dict[str, bool], dict[str, bool]] = ({}, {})
+    for at, name, bare in sorted((convert(at.content, at.unit, "mm"), name, bare) for at, name, bare in placed if at is not None):
+        if at != own:
+            ways[at > own][name] = bare
+    # of two ways as long the one of things: a force alone may be no thing at all
+    return tuple(min(ways, key=lambda way: (len(way), sum(way.values()))))
 
 
 def _bought(sheet: Sheet) -> str:

@@ -28,8 +28,8 @@ def isolated(case: Case) -> Items:
         yield Step("let cool", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
     if "fall from height" in case.hazards:
         yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
-    moves = Trouble(say("Anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
-    yield Step("prove", "safe", told("Try to start it, then try to turn the shaft by hand."), told("Nothing starts; the shaft cannot be driven."), (moves,))  # fmt: skip
+    moves = Trouble(say("It starts, or anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
+    yield Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself."), (moves,))  # fmt: skip
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
 
@@ -75,3 +75,10 @@ def supported(case: Case, f: Figures) -> Items:
     yield Step("support", "support", does, check, (tips,), takes=("lifting gear",), picture="jack")
     if case.lies == "inclined":
         yield Step("block slope", "support", told("Block the shaft so that it cannot slide down its slope."), takes=("lifting gear",))
+
+
+def way_cleared(case: Case) -> Items:
+    """What sits between the unit and the end of the shaft, off while the shaft still lies in its bearings."""
+    if case.between:
+        does = told("Clear the way. Off the shaft first: {between}. Or else all that sits toward the other end.", between=", ".join(case.between))
+        yield Step("clear way", "support", does, told("Nothing is left on the way that the ring must take."), takes=("puller",))

@@ -9,7 +9,7 @@ from generator.housings.steps import bolted, floated, frame_checked, housed
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
 from generator.work.greasing import first_grease
-from generator.work.make_safe import isolated, sheet_in_hand, supported
+from generator.work.make_safe import isolated, sheet_in_hand, supported, way_cleared
 
 
 def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -17,6 +17,7 @@ def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from sheet_in_hand()
     yield from isolated(case)
     yield from supported(case, f)
+    yield from way_cleared(case)
     yield from seat_accepted(case, f)
     yield from frame_checked(case, f)
     yield from parts_matched(case, f)
@@ -79,6 +80,8 @@ def parts_matched(case: Case, f: Figures) -> Items:
 
 def given_back(case: Case) -> Items:
     """Guards on, tools counted, S7, and only then power."""
+    if case.between:
+        yield Step("way back", "give back", told("Put back what came off the shaft and line it up by its own instruction."))
     yield Step("guards on", "give back", told("Put every guard back and fasten it."), told("No opening is left that a hand fits in."))
     count = (
         told("Count parts, tools and cloths back against the list: none may stay in a food zone.")

@@ -5,10 +5,10 @@ from __future__ import annotations
 from types import ModuleType
 
 from generator.case import Case
-from generator.housings.steps import let_go, opened
+from generator.housings.steps import held_below, let_go, opened, opens, sampled
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Step, told
-from generator.work.make_safe import isolated, sheet_in_hand, supported
+from generator.work.make_safe import isolated, sheet_in_hand, supported, way_cleared
 
 
 def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -21,6 +21,7 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from isolated(case)
     yield from supported(case, f)
     yield from _as_found(case)
+    yield from way_cleared(case)
     yield from opened(case, f)
     if case.feeler and case.housing == "split":
         yield Step(
@@ -30,7 +31,7 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from locking.take_off(case, f)
     if case.sleeve:
         yield from let_go(case)
-        yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), told("Nothing is driven along the shaft."))  # fmt: skip
+        yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), held_below(case) or told("Nothing is driven along the shaft."))  # fmt: skip
     yield Step("look at seat", "seat", told("Wipe the seat and look: wear, colour, old dents."), told("Write it on the record sheet."), takes=("lint-free cloth",))  # fmt: skip
     yield Step("keep parts", "parts", told("Tag the failed parts and keep them until the engineer has seen them."), takes=("tags",))
     yield Step("leave safe", "give back", told("Leave the shaft held and the locks on, or give back as after putting on."))
@@ -42,5 +43,7 @@ def _as_found(case: Case) -> Items:
         "as found", "as found", told("Write what is seen before anything is wiped: marks of lock and nut, loose bolts, shims, grease."),
         told("A picture helps. What is wiped away is lost."), takes=("record sheet", "paint pen"),
     )  # fmt: skip
-    yield Step("load zone", "as found", told("Mark “up” on the outer ring or housing."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
-    yield Step("grease sample", "as found", told("Take a spoon of the old grease into a clean bag, tagged."), takes=("tags",))
+    if case.housing != "split":
+        yield Step("load zone", "as found", told("Mark “up” on the housing."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
+    if not opens(case):
+        yield sampled(told("Catch a spoon of the old grease at seal or relief in a clean bag, tagged."))

@@ -68,3 +68,39 @@ def test_a_held_job_says_why_and_no_figure_is_guessed(jobs: dict[str, dict[str, 
 
 def test_blades_and_micrometers_are_read_in_their_own_unit(jobs: dict[str, dict[str, Procedure]]) -> None:
     assert all("µm" not in str(sentence) for found in jobs.values() for procedure in found.values() for step in procedure.steps for sentence in (step.does, step.check or ""))  # fmt: skip
+
+
+def acts(procedure: Procedure) -> list[str]:
+    return [step.act for step in procedure.steps]
+
+
+def test_what_sits_on_the_way_comes_off_before_and_goes_back_after(jobs: dict[str, dict[str, Procedure]]) -> None:
+    # statics has no part in it: a ring that goes over a shaft end passes whatever sits there (common practice, no source)
+    for job, then in (("put on", "slide on"), ("take off", "unlock")):
+        assert "unit A, belt 1." in says(jobs["UTL-01/B"][job], "clear way")
+        found = acts(jobs["UTL-01/B"][job])
+        assert found.index("prove") < found.index("support") < found.index("clear way") < found.index(then)
+    found = acts(jobs["UTL-01/B"]["put on"])
+    assert found.index("slide on") < found.index("way back") < found.index("guards on")
+    assert "unit B, belts." in says(jobs["UTL-02/A"]["take off"], "clear way")  # as long a way as over the rotor, and of things alone
+    assert "clear way" not in acts(jobs["INT-01/A"]["put on"]) and "way back" not in acts(jobs["INT-01/A"]["put on"])
+
+
+def test_old_grease_is_taken_where_it_can_be_reached(jobs: dict[str, dict[str, Procedure]]) -> None:
+    split, closed, cartridge = (acts(jobs[one]["take off"]) for one in ("INT-01/A", "INT-02/A", "UTL-04/A"))
+    assert split.index("cap off") < split.index("load zone") < split.index("grease sample") < split.index("raise")
+    assert closed.index("grease sample") < closed.index("bolts out") and "seal or relief" in says(
+        jobs["INT-02/A"]["take off"], "grease sample"
+    )
+    assert cartridge.index("cartridge off") < cartridge.index("grease sample")
+
+
+def test_on_an_upright_shaft_what_slides_off_is_held_from_below(jobs: dict[str, dict[str, Procedure]]) -> None:
+    for position, held in (("UTL-02/A", True), ("WSH-02/B", True), ("INT-02/A", False)):
+        off = next(step for step in jobs[position]["take off"].steps if step.act == "slide off")
+        assert ("held from below" in str(off.check)) == held and (off.caution == "W2") == held
+
+
+def test_a_collar_bound_nobody_knows_which_way_is_still_taken_off(jobs: dict[str, dict[str, Procedure]]) -> None:
+    back = next(step for step in jobs["INT-03/A"]["take off"].steps if step.act == "collar back")
+    assert "HELD" not in str(back.check) and "marks" in str(back.check)

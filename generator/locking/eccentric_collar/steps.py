@@ -28,10 +28,15 @@ def put_on(case: Case, f: Figures) -> Items:
 
 def take_off(case: Case, f: Figures) -> Items:
     """Screw out, collar back against the way it was turned."""
+    bound = (
+        told("It was bound {way}, seen from the collar's own side.", way=f("collar_turn"))
+        if f.has("collar_turn")
+        else told("Which way that was is not on the page: the marks on collar and ring say it.")
+    )
     yield Step("unlock", "lock", told("Turn the collar screw out until it does not stand in the bore."), takes=("key for the lock",))
     yield Step(
         "collar back", "lock", told("Tap the collar loose, soft drift in the blind hole, against the way it was bound."),
-        told("It was bound {way}, seen from the collar's own side.", way=f("collar_turn")), takes=("soft drift", "soft hammer", "eye protection"), picture="collar",
+        bound, takes=("soft drift", "soft hammer", "eye protection"), picture="collar",
     )  # fmt: skip
     yield Step("dress", "lock", told("Dress the dent of the screw on the shaft before anything slides."), takes=("fine stone", "eye protection"))  # fmt: skip
     yield from slid_off(case)
