@@ -56,15 +56,23 @@ def _of(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, s
     if case is None:
         return {job: Procedure(job, sheet.id, refused=no_parts()) for job in JOBS}
     held = held_jobs(found, sheet.id)  # type: ignore[arg-type]
-    f = SheetFigures(sheet, shaft.shaft)
+    f = SheetFigures(sheet, shaft.shaft, str(standard.plant.typed.units))
     result = {}
     for job in JOBS:
         procedure = composed(job, case, f)
-        items: tuple[Item, ...] = tuple(quoted(standard.plant, machine, sheet, item) for item in procedure.items)
+        items: tuple[Item, ...] = tuple(quoted(standard.plant, machine, sheet, _as_read(item, f.reads_in)) for item in procedure.items)
         causes = dict.fromkeys(finding.name for by in HELD_BY[job] for finding in held.get(by, ()))
         why = tuple(causes) or tuple(_without_figure(sheet, procedure))
         result[job] = replace(procedure, position=sheet.id, items=items, held=why)
     return result
+
+
+def _as_read(item: Item, unit: str) -> Item:
+    """Its blanks for what blade and micrometer say in the unit these are marked in here."""
+    if not isinstance(item, Step) or not item.blanks:
+        return item
+    read = (replace(one, unit=unit) if one.quantity.startswith(("seat", "clearance")) else one for one in item.blanks)
+    return replace(item, blanks=tuple(read))
 
 
 def _without_figure(sheet: Sheet, procedure: Procedure) -> Iterator[str]:

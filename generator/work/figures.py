@@ -8,7 +8,7 @@ from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import Sheet
 from generator.plant.plant import Position, Shaft
 from generator.say import say
-from generator.show import shown
+from generator.show import first_unit, shown
 from generator.steps import Figure
 from generator.units import convert
 from generator.value import Band, Value, Withheld
@@ -17,8 +17,8 @@ from generator.value import Band, Value, Withheld
 class SheetFigures:
     """What a step may say of a sheet: a line's value by its key, or a word of the position that belongs to one."""
 
-    def __init__(self, sheet: Sheet, shaft: Shaft) -> None:
-        self.sheet, self.first_end = sheet, shaft.ends[0]
+    def __init__(self, sheet: Sheet, shaft: Shaft, first: str) -> None:
+        self.sheet, self.first_end, self.first = sheet, shaft.ends[0], first
         position = sheet.position
         # the room a free unit is set with is counted from the unit that holds the shaft; steps name the ends
         ends = ("set_toward", "set_away") if _beyond(position, shaft) else ("set_away", "set_toward")
@@ -53,12 +53,16 @@ class SheetFigures:
             return replace(value, lower=self._as_read(value.lower), upper=self._as_read(value.upper))
         if value.unit != "um":
             return value
+        return replace(value, content=convert(value.content, "um", self.reads_in), unit=self.reads_in)
+
+    @property
+    def reads_in(self) -> str:
+        """The unit that blade and micrometer are marked in here: that of the shaft's limits as they are shown."""
         limits = self.sheet.band("shaft_limits")
-        unit = "in" if limits is not None and limits.lower.unit == "in" else "mm"
-        return replace(value, content=convert(value.content, "um", unit), unit=unit)
+        return "in" if limits is not None and first_unit(limits.lower, self.first) == "in" else "mm"
 
     def _said(self, key: str, value: Value | Band) -> str:
-        text = shown(self._as_read(value)).main
+        text = shown(self._as_read(value), self.first).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)
         if key == "nut_slots" and self.sheet.position.sleeve is not None:

@@ -122,3 +122,24 @@ def test_the_file_for_phones_needs_nothing_else(browser: Browser, site: Path, tm
     assert page.locator("html").evaluate("one => one.scrollWidth") <= 320
     assert (tmp_path / "MIL-03.html").stat().st_size < 500_000
     context.close()
+
+
+def test_what_is_read_in_inches_is_written_in_inches(browser: Browser, site: Path) -> None:
+    page = browser.new_context().new_page()
+    page.goto((site / "sheets/BYP-02-B.html").as_uri())
+    assert page.locator(".do .blanks i").all_inner_texts()[:2] == ["smallest, in", "largest, in"]
+    page.goto((site / "records/BYP-02-B.html").as_uri())
+    assert "2.9346 to 2.9375 in" in (text := page.locator(".record").inner_text().replace("\u00a0", " "))
+    assert "apart by 0.0005 in at most" in text and "µm" not in text
+    page.goto((site / "sheets/INT-02-B.html").as_uri())
+    assert page.locator(".do .blanks i").all_inner_texts()[:2] == ["smallest, mm", "largest, mm"]
+    page.context.close()
+
+
+def test_the_float_left_is_held_against_what_it_is_set_to(browser: Browser, site: Path) -> None:
+    page = browser.new_context().new_page()
+    page.goto((site / "records/DRY-03-A.html").as_uri())
+    row = page.locator("tr", has_text="float left")
+    assert row.locator(".band").inner_text().replace("\u00a0", " ") == "3.45 mm and 2.55 mm"
+    assert row.locator(".blanks i").all_inner_texts() == ["toward the drive end", "toward the impeller end"]
+    page.context.close()

@@ -8,9 +8,8 @@ from typing import TYPE_CHECKING, Any
 
 from generator.mounting.sheet import ShaftSheet, Sheet
 from generator.say import say
-from generator.show import shown
 from generator.site.pages.machine.page import title
-from generator.value import Withheld
+from generator.work.figures import SheetFigures
 from generator.work.take_along import take_along
 
 if TYPE_CHECKING:
@@ -28,18 +27,18 @@ class Asked:
 
 def record_view(papers: Papers, shaft: ShaftSheet, sheet: Sheet) -> dict[str, Any]:
     """Everything on the record sheet."""
-    first = str(papers.standard.plant.typed.units)
+    f = SheetFigures(sheet, shaft.shaft, str(papers.standard.plant.typed.units))
     measuring = [item for item in take_along(papers.standard, papers.machine, papers.jobs) if sheet.position.letter in item.positions and _measures(papers, item.name)]  # fmt: skip
     return {
         "tag": papers.tag,
         "letter": sheet.position.letter,
         "title": title(sheet, shaft),
         "issued": papers.issued,
-        "found": tuple(_found(sheet, first)),
-        "left": tuple(_left(sheet, first)),
+        "found": tuple(_found(sheet, f)),
+        "left": tuple(_left(sheet, f, shaft)),
         "places": ("1", "2", "3"),
-        "limits": _band(sheet, "shaft_limits", first),
-        "spread": _band(sheet, "out_of_round", first),
+        "limits": _band(f, "shaft_limits"),
+        "spread": _band(f, "out_of_round"),
         "tools": [(item.name, item.size, _calibrated(papers, item.name)) for item in measuring],
     }
 
@@ -61,34 +60,44 @@ def _calibrated(papers: Papers, name: str) -> str:
     return str(tool.typed.calibrated.content) if tool.typed.calibrated else say("no day on file")
 
 
-def _band(sheet: Sheet, key: str, first: str) -> str:
-    value = sheet.value(key)
-    return "" if value is None else say("HELD") if isinstance(value, Withheld) else shown(value, first).main
+def _band(f: SheetFigures, key: str) -> str:
+    """As it stands in the steps: in the unit that is read here; nothing where the sheet has no such line."""
+    return str(f(key)) if f.sheet.value(key) is not None else ""
 
 
-def _found(sheet: Sheet, first: str) -> Iterator[Asked]:
-    yield Asked(say("running: temperature, vibration"), _band(sheet, "run_in_usual", first), (say("°C"), say("mm/s")))
+def _found(sheet: Sheet, f: SheetFigures) -> Iterator[Asked]:
+    yield Asked(say("running: temperature, vibration"), _band(f, "run_in_usual"), (say("°C"), say("mm/s")))
     if "clearance_before" in sheet.lines:
-        yield Asked(say("clearance as found, mm"), "", (say("row 1"), say("row 2")))
+        yield Asked(say("clearance as found, {unit}", unit=f.reads_in), "", (say("row 1"), say("row 2")))
     yield Asked(say("mark of the lock moved, bolts loose"), "", (say("yes / no"), say("yes / no")))
     yield Asked(say("shims; grease; damage, by the page Damage terms"), "", (say("shims"), say("grease"), say("damage, where")))
 
 
-def _left(sheet: Sheet, first: str) -> Iterator[Asked]:
+def _left(sheet: Sheet, f: SheetFigures, shaft: ShaftSheet) -> Iterator[Asked]:
     if "clearance_before" in sheet.lines:
-        yield Asked(say("clearance before, mm"), _band(sheet, "clearance_before", first), (say("row 1"), say("row 2")))
-        yield Asked(say("clearance after, mm, never under"), _band(sheet, "least_left", first) or _band(sheet, "clearance_least_left", first), (say("row 1"), say("row 2")))  # fmt: skip
+        yield Asked(say("clearance before, {unit}", unit=f.reads_in), _band(f, "clearance_before"), (say("row 1"), say("row 2")))
+        yield Asked(say("clearance after, {unit}, never under", unit=f.reads_in), _band(f, "least_left") or _band(f, "clearance_least_left"), (say("row 1"), say("row 2")))  # fmt: skip
     for key, name in (
         ("heat_to", say("heated to")), ("flange_gap", say("gap, nut hand tight")), ("nut_turn", say("nut turned on")),
         ("retaining_screw", say("retaining screw")), ("lock_screw", say("screw of the lock")), ("cap_torque", say("cap bolts")),
         ("bolt_setting", say("housing bolts, wrench set to")), ("grease_first", say("first fill")), ("grease_strokes", say("strokes given")),
     ):  # fmt: skip
         if key in sheet.lines:
-            yield Asked(name, _band(sheet, key, first))
+            yield Asked(name, _band(f, key))
     if str(sheet.position.typed.holds) == "free":
-        yield Asked(say("float left, both ways, mm"), _band(sheet, "float_needed_hot", first), ("", ""))
+        yield _float(f, shaft)
     minutes = tuple(say("{minutes} min", minutes=one) for one in (15, 30, 60, 120))
     yield Asked(
-        say("temperature, °C; stop at {stop}", stop=_band(sheet, "run_in_stop", first)), _band(sheet, "run_in_usual", first), minutes
+        say("temperature, °C; stop at {stop}", stop=_band(f, "run_in_stop")), _band(f, "run_in_usual"), minutes
     )
-    yield Asked(say("vibration, mm/s"), _band(sheet, "vibration_alarm", first))
+    yield Asked(say("vibration, mm/s"), _band(f, "vibration_alarm"))
+
+
+def _float(f: SheetFigures, shaft: ShaftSheet) -> Asked:
+    """The room it is left with, against what it is set with toward each end; against what growth needs where that is all there is."""
+    ends = tuple(say("toward the {end}", end=end) for end in shaft.shaft.ends)
+    keys = ("set_first", "set_second") if f.has("set_first") and f.has("set_second") else ("float_first", "float_second")
+    if all(f.has(key) for key in keys):
+        first, second = (str(f(key)) for key in keys)
+        return Asked(say("float left, mm"), say("{first} and {second}", first=first, second=second), ends)
+    return Asked(say("float left, both ways, mm"), _band(f, "float_needed_hot"), ends)
