@@ -13,6 +13,9 @@ from generator.steps import Figure
 from generator.units import convert
 from generator.value import Band, Value, Withheld
 
+# what is set on a tool's own scale stays as the tool is marked
+AS_MARKED = ("bolt_setting",)
+
 
 class SheetFigures:
     """What a step may say of a sheet: a line's value by its key, or a word of the position that belongs to one."""
@@ -62,7 +65,7 @@ class SheetFigures:
         return "in" if limits is not None and first_unit(limits.lower, self.first) == "in" else "mm"
 
     def _said(self, key: str, value: Value | Band) -> str:
-        text = shown(self._as_read(value), self.first).main
+        text = shown(self._as_read(value), "metric" if key in AS_MARKED else self.first).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)
         if key == "nut_slots" and self.sheet.position.sleeve is not None:

@@ -11,13 +11,18 @@ from generator.mounting.standard import mounting_standard
 from generator.plant.resolve import read_plant
 from generator.steps import Procedure
 from generator.work.compose import procedures
+from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
 
 
 @pytest.fixture(scope="module")
 def jobs() -> dict[str, dict[str, Procedure]]:
-    plant, _ = read_plant(PLANT, date(2026, 11, 25))
+    return jobs_of(PLANT)
+
+
+def jobs_of(folder: Path) -> dict[str, dict[str, Procedure]]:
+    plant, _ = read_plant(folder, date(2026, 11, 25))
     assert plant
     standard = mounting_standard(plant)
     return {position: dict(found) for machine in standard.machines for position, found in procedures(standard, machine).items()}
@@ -104,3 +109,15 @@ def test_on_an_upright_shaft_what_slides_off_is_held_from_below(jobs: dict[str, 
 def test_a_collar_bound_nobody_knows_which_way_is_still_taken_off(jobs: dict[str, dict[str, Procedure]]) -> None:
     back = next(step for step in jobs["INT-03/A"]["take off"].steps if step.act == "collar back")
     assert "HELD" not in str(back.check) and "marks" in str(back.check)
+
+
+def test_a_plant_that_reads_inches_first_has_them_in_its_steps_but_not_on_its_wrench(tmp_path: Path) -> None:
+    # 64.926 / 25.4 = 2.55614, rounded inward to ten-thousandths; 120 N.m / 1.35582 = 88.5 lbf.ft (1 lbf = 4.4482216 N, 1 ft = 0.3048 m)
+    copy_of_demo(tmp_path / "plant")
+    typed = tmp_path / "plant/plant.yml"
+    typed.write_text(typed.read_text(encoding="utf-8").replace("units: metric", "units: inch"), encoding="utf-8")
+    put_on = jobs_of(tmp_path / "plant")["INT-02/B"]["put on"]
+    assert "2.5562 to 2.5590 in" in says(put_on, "measure seat")
+    assert says(put_on, "bolts final") == "Then all to 88.5 lbf·ft: set the wrench to 120 N·m."
+    seat = next(step for step in put_on.steps if step.act == "measure seat")
+    assert [blank.unit for blank in seat.blanks] == ["in", "in"]

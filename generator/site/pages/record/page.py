@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from generator.mounting.sheet import ShaftSheet, Sheet
 from generator.say import say
+from generator.show import unit_text
 from generator.site.pages.machine.page import title
 from generator.work.figures import SheetFigures
 from generator.work.take_along import take_along
@@ -65,8 +66,13 @@ def _band(f: SheetFigures, key: str) -> str:
     return str(f(key)) if f.sheet.value(key) is not None else ""
 
 
+def _unit(f: SheetFigures, metric: str) -> str:
+    """The unit a plant reads first, as it is printed."""
+    return unit_text({"degC": "degF", "mm/s": "in/s"}[metric] if f.first == "inch" else metric)
+
+
 def _found(sheet: Sheet, f: SheetFigures) -> Iterator[Asked]:
-    yield Asked(say("running: temperature, vibration"), _band(f, "run_in_usual"), (say("°C"), say("mm/s")))
+    yield Asked(say("running: temperature, vibration"), _band(f, "run_in_usual"), (_unit(f, "degC"), _unit(f, "mm/s")))
     if "clearance_before" in sheet.lines:
         yield Asked(say("clearance as found, {unit}", unit=f.reads_in), "", (say("row 1"), say("row 2")))
     yield Asked(say("mark of the lock moved, bolts loose"), "", (say("yes / no"), say("yes / no")))
@@ -88,9 +94,9 @@ def _left(sheet: Sheet, f: SheetFigures, shaft: ShaftSheet) -> Iterator[Asked]:
         yield _float(f, shaft)
     minutes = tuple(say("{minutes} min", minutes=one) for one in (15, 30, 60, 120))
     yield Asked(
-        say("temperature, °C; stop at {stop}", stop=_band(f, "run_in_stop")), _band(f, "run_in_usual"), minutes
+        say("temperature, {unit}; stop at {stop}", unit=_unit(f, "degC"), stop=_band(f, "run_in_stop")), _band(f, "run_in_usual"), minutes
     )
-    yield Asked(say("vibration, mm/s"), _band(f, "vibration_alarm"))
+    yield Asked(say("vibration, {unit}", unit=_unit(f, "mm/s")), _band(f, "vibration_alarm"))
 
 
 def _float(f: SheetFigures, shaft: ShaftSheet) -> Asked:
