@@ -64,6 +64,7 @@ class Case:
     lock_toward: str = ""  # the end the lock is toward
     unit: str = ""  # what is bought, by its designation
     others: str = ""  # the other units of its shaft, by letter
+    pulls: tuple[str, ...] = ()  # what pulls or rests on the shaft by its loads as typed
     between: tuple[str, ...] = ()  # what sits on the shaft toward the end that has less of it
 
     @property

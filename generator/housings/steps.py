@@ -12,7 +12,7 @@ def frame_checked(case: Case, f: Figures) -> Items:
     if case.housing == "cartridge":
         yield Step("face", "housing", told("Wipe the bore of the housing and feel it for burrs."), told("A gloved finger feels no edge."), takes=("lint-free cloth",))  # fmt: skip
         return
-    yield Step("face", "housing", told("Scrape the face of the frame clean of paint, rust and weld, by hand."), takes=("scraper",))
+    yield Step("face", "housing", told("Scrape the face of the frame clean of paint, rust and weld spatter, by hand."), takes=("scraper",))
     if case.housing != "take-up":
         rocks = Trouble(say("The blade goes under"), told("Stop. The face is machined or shimmed first; never pulled flat with the bolts."))
         yield Step("flat", "housing", _flat(case, f), None, (rocks,), takes=("feeler", "straightedge"), picture="foot")
@@ -24,7 +24,7 @@ def frame_checked(case: Case, f: Figures) -> Items:
 def _flat(case: Case, f: Figures) -> Told:
     if case.flange:
         return told("Lay the straightedge over the face: a blade of {blade} must go under it nowhere.", blade=f("foot_feeler"))
-    return told("Stand the foot on its face, bolts out: a blade of {blade} must go under it nowhere.", blade=f("foot_feeler"))
+    return told("Lay the straightedge over the face the foot stands on: a blade of {blade} must go under it nowhere.", blade=f("foot_feeler"))
 
 
 def _bolts_ready(case: Case, f: Figures) -> Items:
@@ -132,7 +132,8 @@ def floated(case: Case, f: Figures) -> Items:
 def bolted(case: Case, f: Figures) -> Items:
     """Cap, alignment, and the bolts: half first, in the order drawn, the final figure last."""
     if case.housing == "take-up":
-        yield Step("align", "bolts", told("Bring both take-ups of the shaft to the same travel: measure both screws."), told("Belt or chain runs true."), takes=("tape",))  # fmt: skip
+        yield set_down(f)
+        yield Step("align", "bolts", told("Bring both take-ups of the shaft to the same travel: measure both screws."), told("Both screws read the same."), takes=("tape",))  # fmt: skip
         yield Step("bolts final", "bolts", told("Tighten the lock nuts of the adjusting screw against each other."), takes=("spanner",))
         return
     if case.housing == "cartridge":
@@ -142,6 +143,8 @@ def bolted(case: Case, f: Figures) -> Items:
     if case.housing == "split":
         yield Step("cap on", "bolts", told("Set the cap on its own base, the marks on the same side."), takes=("lifting gear",))
         yield Step("cap bolts", "bolts", told("Tighten the cap bolts crosswise to {torque}.", torque=f("cap_torque")), takes=("torque tool for the cap",))  # fmt: skip
+    if case.housing != "split" and case.lies != "vertical":
+        yield set_down(f)
     if case.flange:
         yield Step("align", "bolts", told("Line the housing up: ring square to the shaft, flange flat on its face."), told("No blade goes between flange and frame."), takes=("feeler",))  # fmt: skip
     else:
@@ -152,6 +155,13 @@ def bolted(case: Case, f: Figures) -> Items:
         "bolts final", "bolts", told("Then all to {torque}: set the wrench to {setting}.", torque=f("bolt_torque"), setting=f("bolt_setting")),
         None, (swing,), takes=("torque tool for the bolts",), picture="bolts",
     )  # fmt: skip
+
+
+def set_down(f: Figures) -> Step:
+    """What carried the shaft lets go of it, so that nothing is lined up or tightened against it."""
+    if f.has("jack_load") and not f.has("jack_mass"):
+        return Step("set down", "bolts", told("Ease what holds the shaft down until this unit holds it."), told("It stays near until the end."))
+    return Step("set down", "bolts", told("Lower jack or sling until this unit carries the shaft."), told("It carries nothing now, and stays near until the end."))
 
 
 def let_go(case: Case) -> Items:
@@ -179,6 +189,12 @@ def held_below(case: Case) -> Told | None:
     return told("It is held from below, nobody under it: it drops when it lets go.") if case.lies == "vertical" else None
 
 
+def _load_taken(case: Case, f: Figures) -> Items:
+    """The shaft's weight off the unit that is about to leave it; an upright one hangs already, one that tips is held down."""
+    if case.lies != "vertical" and f.has("jack_mass"):
+        yield Step("take load", "open", told("Lift until the shaft just floats at this unit."), told("More lift strains the next bearing."), takes=("lifting gear",))  # fmt: skip
+
+
 def opened(case: Case, f: Figures) -> Items:
     """Off the frame, before the lock is touched."""
     if case.housing == "take-up":
@@ -186,6 +202,7 @@ def opened(case: Case, f: Figures) -> Items:
     elif case.housing == "cartridge":
         yield Step("bolts out", "open", told("Take out the stop of the cartridge."), takes=("spanner",))
         if opens(case):
+            yield from _load_taken(case, f)
             yield Step("cartridge off", "open", told("Slide the cartridge off the bearing, along the shaft."), held_below(case))
             yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
     elif case.housing == "split":
@@ -194,7 +211,10 @@ def opened(case: Case, f: Figures) -> Items:
         yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
         yield Step("bolts out", "open", told("Slacken the base bolts. Leave them in."), takes=("spanner",))
         if case.holds == "fixed":
-            yield Step("rings out", "open", told("Take the locating rings out first, with the shaft in its slings."))
+            yield Step("rings out", "open", told("Take the locating rings out, with the shaft in its slings."))
         yield Step("raise", "open", told("Raise the shaft until the bearing hangs free of the base."), takes=("lifting gear",))
+        yield Step("seal off", "open", told("Slide the outer seal off the shaft, and the outer locating ring where there is one."))
     else:
         yield Step("bolts out", "open", told("Slacken the housing bolts. Leave them in, finger loose."), takes=("spanner",))
+    if not opens(case):
+        yield from _load_taken(case, f)

@@ -26,6 +26,8 @@ def slid_on(case: Case, f: Figures) -> Items:
         if case.feeler
         else told("Slide sleeve, unit and nut on: nut toward the {side}.", side=f("nut_side"))
     )
+    if case.nut_lock == "tab washer":
+        what = told("Slide sleeve, unit, lock washer and nut on, the washer's tongue in the sleeve slot: nut toward the {side}.", side=f("nut_side"))
     stuck = Trouble(say("Will not slide on"), told("Back the nut off and ease the slot with a soft wedge. Never drive it with a hammer."))
     yield Step("slide on", "lock", what, told("The thick end of the taper is away from the nut."), (stuck,), takes=("soft wedge",))
 
@@ -42,7 +44,7 @@ def hand_tight(case: Case) -> Items:
     turns = Trouble(say("Sleeve turns with the nut"), told("Hold the slot with a soft tool; turn the nut alone."))
     yield Step("hand tight", "lock", way, told("The sleeve can no longer be turned or slid on the shaft by hand."), (doubt, turns))
     yield Step(
-        "mark", "lock", told("Mark nut, sleeve slot and shaft in one line."), told("One mark. It is never made anew."),
+        "mark", "lock", told("Mark nut, sleeve slot and shaft in one line."), told("One mark. It is not made anew while the nut goes on."),
         takes=("paint pen",), picture="nut turn",
     )  # fmt: skip
 
@@ -65,7 +67,7 @@ def nut_locked(case: Case, f: Figures) -> Items:
     """What keeps the nut from slackening, always forward."""
     forward = Trouble(
         say("Nut does not line up"),
-        told("Forward to the next slot within the most it may turn, never back. None within it: slacken all, again from hand tight."),
+        told("Forward to the next slot within the most it may turn, never back. None within it: tap it loose as in taking off, then again from hand tight."),
     )
     if case.nut_lock == "retaining screw":
         does = told("Turn the retaining screw into its slot, to {torque}.", torque=f("retaining_screw"))
@@ -91,7 +93,7 @@ def nut_off(case: Case) -> Items:
     )  # fmt: skip
     stuck = Trouble(
         say("Does not let go"),
-        told("Turn the piece round by a quarter and tap again. Heat or a cutter only when the engineer says how."),
+        told("Go a quarter round the nut and tap again. Heat or a cutter only when the engineer says how and its permit is in hand."),
     )
     yield Step(
         "let go",

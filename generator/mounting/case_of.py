@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import Any
 
 from generator.case import Case
 from generator.housings import style_of
@@ -28,6 +29,8 @@ SITS = (
     "screw",
     "coupling",
 )
+# those of them that go on pulling or resting on it while it is isolated
+PULLS = ("side force", "belt strands", "belt wrap", "belt drive", "conveyor pulley", "chain")
 # words by which an energy as typed is known to stay when the drive is off
 STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge")
 
@@ -55,7 +58,7 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         zone=str(around.zone) if around and around.zone else "none",
         water=str(around.water) if around and around.water else "none",
         hot=hot(plant, machine, [sheet]),
-        hazards=frozenset(str(hazard) for hazard in machine.machine.typed.hazards or ()),
+        hazards=_hazards(machine, energies),
         moving=str(machine.machine.typed.moving or ""),
         procedure=str(isolation.procedure),
         energies=energies,
@@ -70,8 +73,15 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         lock_toward=str(typed.nut or typed.collar or ""),
         unit=_bought(sheet),
         others=", ".join(others),
+        pulls=tuple(str(name) for name, load in _things(shaft) if str(load.kind) in PULLS),
         between=_between(shaft, sheet),
     )
+
+
+def _hazards(machine: MachineSheets, energies: Iterable[str]) -> frozenset[str]:
+    """As typed; steam that is isolated is steam that is vented."""
+    typed = {str(hazard) for hazard in machine.machine.typed.hazards or ()}
+    return frozenset(typed | ({"steam"} if any("steam" in energy.lower() for energy in energies) else set()))
 
 
 def stays(energies: Iterable[str]) -> tuple[str, ...]:
@@ -134,6 +144,15 @@ def _stainless(sheet: Sheet) -> bool:
     return class_ is not None and str(class_.content).startswith("A")
 
 
+def _things(shaft: ShaftSheet) -> list[tuple[Any, Any]]:
+    """Loads that are something on the shaft; a side force where a weight sits is only what acts on that."""
+    loads = [(name, load) for name, load in (shaft.shaft.typed.loads or {}).items() if str(load.kind) in SITS]
+    weights = {convert(load.at.content, load.at.unit, "mm") for _, load in loads if str(load.kind) == "weight"}
+    return [
+        (name, load) for name, load in loads if str(load.kind) != "side force" or convert(load.at.content, load.at.unit, "mm") not in weights
+    ]
+
+
 def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
     """What sits between the position and an end of its shaft, on the side that has less of it; () too where the places are not typed."""
     here = sheet.position.typed.at
@@ -141,8 +160,7 @@ def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
         return ()
     own = convert(here.content, here.unit, "mm")
     placed = [(one.position.typed.at, say("unit {letter}", letter=one.position.letter), False) for one in shaft.sheets]
-    loads = (shaft.shaft.typed.loads or {}).items()
-    placed += [(load.at, str(name), str(load.kind) == "side force") for name, load in loads if str(load.kind) in SITS]
+    placed += [(load.at, str(name), str(load.kind) == "side force") for name, load in _things(shaft)]
     ways: tuple[dict[str, bool], dict[str, bool]] = ({}, {})
     for at, name, bare in sorted((convert(at.content, at.unit, "mm"), name, bare) for at, name, bare in placed if at is not None):
         if at != own:

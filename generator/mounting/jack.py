@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 from generator.calc.bending import section_weights
+from generator.calc.conveying import elevator_head_shaft
 from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_weight, stands_many
 from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
 from generator.mounting.bench import Bench
@@ -74,6 +76,7 @@ def _sitting(bench: Bench) -> list[Results]:
     """What sits on the shaft, and bearing, sleeve and housing that hang on it while it is open."""
     typed = (load for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "weight")
     rows = [Results(at=load.at, force=weight_of_mass.of(mass=load.mass)) for load in typed]
+    rows += [Results(at=load.at, force=_hanging_belt(load)) for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "elevator head"]
     at, parts = bench.position.typed.at, (bench.position.bearing, bench.position.sleeve, bench.position.housing)
     for part in parts:
         if part is not None and part.typed.mass is not None:
@@ -82,6 +85,14 @@ def _sitting(bench: Bench) -> list[Results]:
             why = say("the mass of {part} is not on file and not counted", part=part.name)
             rows.append(Results(at=at, force=Value(0.0, "N", LookedUp(None, why), (why,))))
     return rows
+
+
+def _hanging_belt(load: Any) -> Known:
+    """Belt and empty buckets of both strands, which hang on the head however slack the boot is."""
+    nothing = LookedUp(None, say("empty, and the boot released"))
+    still = {"carries": Value(0.0, "t/h", nothing), "boot": Value(0.0, "N", nothing), "digging": Value(0.0, "m", nothing)}
+    found: Known = elevator_head_shaft.of(lift=load.lift, belt_speed=load.belt_speed, strand=load.belt, **still).load
+    return found
 
 
 def _many(bench: Bench, place: Value, others: list[Position]) -> tuple[Known, Known, Known]:

@@ -60,7 +60,7 @@ def through_the_fitting(case: Case, f: Figures) -> Items:
 
 def _strokes(case: Case, f: Figures) -> Told:
     if case.fast:
-        return told("Give {strokes} slow strokes in all, in {shots} parts; running time between them: {hours}.", strokes=f("grease_strokes"), shots=f("grease_shots"), hours=f("grease_shot_hours"))  # fmt: skip
+        return told("In {shots} parts, never at once, {hours} of running between them: {strokes} slow strokes in all. Give one part now.", strokes=f("grease_strokes"), shots=f("grease_shots"), hours=f("grease_shot_hours"))  # fmt: skip
     if case.regrease == "stopped":
         return told("Give {strokes} slow strokes, {grams}; after half of them turn the shaft by hand.", strokes=f("grease_strokes"), grams=f("grease_dose"))  # fmt: skip
     return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
@@ -90,7 +90,7 @@ def greased(case: Case, f: Figures) -> Items:
         yield Step("guards on", "give back", told("Put every guard back and fasten it."))
         yield Sign("S7", "give back", told("Guards on, everyone clear: released to run."))
         yield Step(
-            "power", "give back", told("Locks off, each by the one who laid it; power back by {procedure}.", procedure=case.procedure)
+            "power", "give back", told("Locks off, each by the one who put it on; power back by {procedure}.", procedure=case.procedure)
         )
     climbs = Trouble(say("Still climbing after two hours"), told("Stop the machine and report it: too much grease, the wrong one, or a bearing that fails."))  # fmt: skip
     yield Step(

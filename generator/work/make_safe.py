@@ -17,7 +17,7 @@ def sheet_in_hand() -> Items:
 
 def isolated(case: Case) -> Items:
     """Isolated, what stays released, proven: S1."""
-    yield Step("isolate", "safe", _isolate(case), told("Only those whom the plant has authorised lock. Each lays a lock of their own."), takes=("isolation kit",))  # fmt: skip
+    yield Step("isolate", "safe", _isolate(case), told("Only those whom the plant has authorised lock. Each puts on a lock of their own."), takes=("isolation kit",))  # fmt: skip
     if case.stored:
         yield Step("release", "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
     if "may turn in the wind" in case.hazards:
@@ -29,7 +29,7 @@ def isolated(case: Case) -> Items:
     if "fall from height" in case.hazards:
         yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
     moves = Trouble(say("It starts, or anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
-    yield Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself."), (moves,))  # fmt: skip
+    yield Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself. Every control is back at off."), (moves,))  # fmt: skip
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
 
@@ -37,7 +37,7 @@ def _isolate(case: Case) -> Told:
     energies = ", ".join(case.energies)
     if case.order == "second" and case.others:
         return told(
-            "Isolate by {procedure}: {energies}. Locks still on from {others}: look at each, sign again.",
+            "Isolate by {procedure}: {energies}. Where locks are still on from {others}: look at each and sign again.",
             procedure=case.procedure, energies=energies, others=case.others,
         )  # fmt: skip
     return told("Isolate by {procedure}: {energies}.", procedure=case.procedure, energies=energies)
@@ -48,7 +48,13 @@ def supported(case: Case, f: Figures) -> Items:
     tips = Trouble(
         say("The shaft tips or the sling slips"), told("Lower it. Another place for the jack, or a second one; ask the engineer.")
     )
-    if case.lies == "vertical" and not case.weight_on:
+    if case.pulls:
+        does = told("Slacken, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=", ".join(case.pulls))
+        yield Step("pulls off", "support", does, told("None of it bears on the shaft any more."))
+    if case.between:
+        does = told("Carry the shaft beside this unit and wherever something comes off. What each place carries then is not on file: ask before you lift.")
+        check = told("The shaft cannot tip, sink or roll whatever comes off.")
+    elif case.lies == "vertical" and not case.weight_on:
         does = told("Steady the shaft sideways with a sling; its weight stays on the other unit.")
         check = told("Hang check: the shaft does not sink when the sling is slackened by a finger's width.")
     elif f.has("jack_mass"):
@@ -69,6 +75,7 @@ def supported(case: Case, f: Figures) -> Items:
     elif f.has("jack_load"):
         does = told("Hold the shaft down beside this unit before you slacken anything: without it the shaft tips up here.")
         check = told("It is held; it cannot rise.")
+        tips = Trouble(say("It still rises"), told("Slacken nothing. Hold it at a second place too; ask the engineer."))
     else:
         does = told("Set jack or sling beside this unit. What it carries there is not on file: ask before you lift.")
         check = told("It carries; the shaft is not lifted yet.")

@@ -45,15 +45,11 @@ def _bolted_last(case: Case, f: Figures) -> Items:
 def seat_accepted(case: Case, f: Figures) -> Items:
     """Nine readings, near 20 degrees, inside size and form: S2."""
     yield Step("clean seat", "seat", told("Clean the seat; dress burrs and old marks by hand."), told("A gloved finger feels no edge."), takes=("lint-free cloth", "fine stone"))  # fmt: skip
-    warm = Trouble(say("Warmer than {limit} off 20 degrees", limit=f("warm_reading")), told("Wait, or write the temperature and let the engineer correct it."))  # fmt: skip
+    warm = Trouble(say("More than {limit} off 20 °C, warmer or colder", limit=f("warm_reading")), told("Let shaft and micrometer come to the same temperature; write it, and the engineer corrects the readings."))  # fmt: skip
     yield Step(
         "seat temperature", "seat", told("Read the temperature of shaft and micrometer: near 20 °C."), None, (warm,), takes=("thermometer",),
         blanks=(Blank("shaft temperature", say("shaft"), "degC"),),
     )  # fmt: skip
-    if case.way == HEATED:
-        yield Step(
-            "measure ring", "seat", told("Measure the bore of the ring at the same temperature as the shaft."), takes=("bore gauge",)
-        )
     limits = f("shaft_limits")
     small = Trouble(say("A reading is outside"), told("Stop. The shaft is not used as it is; write all nine and tell the engineer."))
     form = Trouble(say("All inside, but they differ by more than {spread}", spread=f("out_of_round")), told("Stop. Size passes, form fails: the grip would be false."))  # fmt: skip
@@ -75,6 +71,8 @@ def parts_matched(case: Case, f: Figures) -> Items:
     else:
         does = told("Read designation and clearance class aloud from the parts.")
     yield Step("read designation", "parts", does, told("The second person reads along on the sheet."), (near,))
+    if case.way == HEATED:
+        yield Step("measure ring", "parts", told("Measure the bore of the ring at the same temperature as the shaft."), takes=("bore gauge",))
     yield Sign("S3", "parts", told("Every part is the one on the sheet."))
 
 
@@ -82,15 +80,25 @@ def given_back(case: Case) -> Items:
     """Guards on, tools counted, S7, and only then power."""
     if case.between:
         yield Step("way back", "give back", told("Put back what came off the shaft and line it up by its own instruction."))
-    yield Step("guards on", "give back", told("Put every guard back and fasten it."), told("No opening is left that a hand fits in."))
+    tightened = [energy for energy in case.stored if any(word in energy.lower() for word in ("tension", "weight", "spring"))]
+    if tightened or case.pulls:
+        yield Step("tension back", "give back", told("Set back by the machine's own instruction what was released: {energies}.", energies=", ".join(tightened or case.pulls)))  # fmt: skip
+    if "may turn in the wind" in case.hazards:
+        yield Step("rotor free", "give back", told("Take the block out of the rotor, hands clear of it."))
+    if case.order == "first" and not case.alone:
+        yield Step(
+            "all on", "give back", told("See that every unit of this shaft is on, locked and bolted."), None,
+            (Trouble(say("One is not"), told("Locks, jack and slings stay. Its sheet is next; guards and power come with the last unit.")),),
+        )  # fmt: skip
     count = (
         told("Count parts, tools and cloths back against the list: none may stay in a food zone.")
         if case.food
-        else told("Count the tools back; take slings, jacks and shims away.")
+        else told("Take slings and jacks away and count the tools back. Shims under the foot stay.")
     )
     yield Step("count", "give back", count)
     yield Step("floor", "give back", told("Wipe up grease and oil."))
+    yield Step("guards on", "give back", told("Put every guard back and fasten it."), told("No opening is left that a hand fits in."))
     yield Sign("S7", "give back", told("Guards on, everyone clear: released to run."))
     yield Step(
-        "power", "give back", told("Locks off, each by the one who laid it; power back by {procedure}.", procedure=case.procedure), None
+        "power", "give back", told("Locks off, each by the one who put it on; power back by {procedure}.", procedure=case.procedure), None
     )

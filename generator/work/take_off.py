@@ -34,15 +34,15 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
         yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), held_below(case) or told("Nothing is driven along the shaft."))  # fmt: skip
     yield Step("look at seat", "seat", told("Wipe the seat and look: wear, colour, old dents."), told("Write it on the record sheet."), takes=("lint-free cloth",))  # fmt: skip
     yield Step("keep parts", "parts", told("Tag the failed parts and keep them until the engineer has seen them."), takes=("tags",))
-    yield Step("leave safe", "give back", told("Leave the shaft held and the locks on, or give back as after putting on."))
+    yield Step("leave safe", "give back", told("Leave the shaft held and the locks on. No power until a unit is on again and S7 is signed."))
 
 
 def _as_found(case: Case) -> Items:
-    yield Step("clean outside", "as found", told("Clean the housing outside before it is opened."), takes=("lint-free cloth",))
     yield Step(
         "as found", "as found", told("Write what is seen before anything is wiped: marks of lock and nut, loose bolts, shims, grease."),
         told("A picture helps. What is wiped away is lost."), takes=("record sheet", "paint pen"),
     )  # fmt: skip
+    yield Step("clean outside", "as found", told("Clean the housing outside before it is opened."), takes=("lint-free cloth",))
     if case.housing != "split":
         yield Step("load zone", "as found", told("Mark “up” on the housing."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
     if not opens(case):

@@ -23,7 +23,7 @@ def run_in(case: Case, f: Figures) -> Items:
     )  # fmt: skip
     if f.has("vibration_alarm"):
         yield Step(
-            "vibration", "watch", told("Read vibration at the housing, three directions: under {alarm}.", alarm=f("vibration_alarm")), None,
+            "vibration", "watch", told("Read vibration at the housing, three directions, as far as it is reached from outside the guard: under {alarm}.", alarm=f("vibration_alarm")), None,
             (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
             blanks=(Blank("vibration", say("greatest"), "mm/s"),),
         )  # fmt: skip
@@ -34,13 +34,18 @@ def run_in(case: Case, f: Figures) -> Items:
 def _seen_again(case: Case, f: Figures) -> Items:
     """After a day, and after a week: isolated again, bolts and lock tried at the same torque."""
     yield Step("isolate again", "safe", told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure), takes=("isolation kit",))  # fmt: skip
+    if case.stored:
+        yield Step("release again", "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
+    if case.hot:
+        yield Step("cool again", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+    yield Step("prove again", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself. Every control is back at off."))  # fmt: skip
     if case.housing not in ("take-up", "cartridge"):
         yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), takes=("torque tool for the bolts",))  # fmt: skip
     if case.way in LOCKED_LAST:
-        yield Step("lock again", "lock", told("Try the screw of the lock at {torque}; look at the witness line.", torque=f("lock_screw")), told("Line unbroken, nothing crept."), takes=("torque tool for the lock",))  # fmt: skip
+        yield Step("lock again", "lock", told("Try every screw of the lock at {torque}; look at the witness line.", torque=f("lock_screw")), told("Line unbroken, nothing crept."), takes=("torque tool for the lock",))  # fmt: skip
     elif case.sleeve:
         yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."))
-    yield Step("back again", "give back", told("Guards on, then locks off, each by the one who laid it."))
+    yield Step("back again", "give back", told("Guards on, tools counted, everyone clear; then locks off, each by the one who put it on."))
 
 
 def inspected(case: Case, f: Figures) -> Items:
@@ -54,7 +59,7 @@ def inspected(case: Case, f: Figures) -> Items:
     )  # fmt: skip
     if f.has("vibration_alarm"):
         yield Step(
-            "vibration", "watch", told("Read vibration at the housing, three directions: under {alarm}.", alarm=f("vibration_alarm")), None,
+            "vibration", "watch", told("Read vibration at the housing, three directions, as far as it is reached from outside the guard: under {alarm}.", alarm=f("vibration_alarm")), None,
             (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
             blanks=(Blank("vibration", say("greatest"), "mm/s"),),
         )  # fmt: skip

@@ -193,6 +193,12 @@ def test_a_jack_carries_upright_on_a_slope_as_on_the_level() -> None:
     assert number(steep, "jack_load") == pytest.approx(number(sheet("WSH-04/A"), "jack_load"), rel=1e-9)
 
 
+def test_an_elevators_belt_hangs_on_its_head_however_slack_the_boot() -> None:
+    # statics: ten kilograms a metre more in two strands of 18 m, half of it at each of two bearings that stand alike
+    heavier = sheet("INT-02/A", ("machines/INT-02.yml", "belt: 14 kg/m", "belt: 24 kg/m"))
+    assert number(heavier, "jack_load") - number(sheet("INT-02/A"), "jack_load") == pytest.approx(10 * 2 * 18 * G / 2, rel=1e-6)
+
+
 def test_a_mass_that_is_not_on_file_is_said_to_be_missing() -> None:
     found = sheet("INT-01/A", (BEARINGS, "  mass: 3.4 kg\n", ""))
     load = found.value("jack_load")

@@ -48,8 +48,8 @@ def _heated(case: Case, f: Figures) -> Items:
 
 
 def _cold(case: Case, f: Figures) -> Items:
-    yield Step("cool", "lock", told("Let it cool in air until a bare hand can stay on it. Never quench it."))
-    gap = Trouble(say("Blade goes in"), told("It does not sit at the shoulder. Pull it off warm, begin again."))
+    yield Step("cool", "lock", told("Let it cool in air until the thermometer reads ring and shaft alike. Never quench it."))
+    gap = Trouble(say("Blade goes in"), told("It does not sit at the shoulder. Pull it off as in taking off, find out why, begin again."))
     yield Step("shoulder blade", "lock", told("Try a blade of {blade} at the shoulder, all round.", blade=f("shoulder_blade")), told("It goes in nowhere."), (gap,), takes=("feeler",))  # fmt: skip
     yield Step("fasten ring", "lock", told("Where a nut or a plate holds the ring, tighten it now, cold, by its maker's figure."))
     if case.feeler:

@@ -43,7 +43,7 @@ def _drawn_up(case: Case, f: Figures) -> Items:
 
 
 def _turned(case: Case, f: Figures) -> Items:
-    void = Trouble(say("Sleeve turned"), told("The count is void. Slacken, and back to hand tight."))
+    void = Trouble(say("Sleeve turned"), told("The count is void. Tap it loose as in taking off, and back to hand tight."))
     hard = Trouble(
         say("Goes very hard before the least turn"),
         told("Stop. Shaft over its limit, dry taper or a false start: loosen, look, begin again."),
@@ -54,17 +54,19 @@ def _turned(case: Case, f: Figures) -> Items:
         if case.housing == "cartridge"
         else (
             Trouble(say("Bolts bind"), told("Stop. Loosen the bolts of both units and shift them, else set this one anew from hand tight."))
-            if case.order == "second" and not case.second_flange
+            if case.order == "second"
             else Trouble(say("Housing bolts bind"), told("Stop. Loosen them until the housing goes with the ring."))
         )
     )
     does = told("Turn the nut on by {turn}, that is {degrees} or {slots}, counted from the first mark.", turn=f("nut_turn"), degrees=f("nut_degrees"), slots=f("nut_slots"))  # fmt: skip
     check = told("The mark on the shaft still meets the sleeve slot. Never past the most.")
-    yield Step("turn nut", "lock", does, check, (void, hard, bind), takes=("hook wrench", "soft wedge"), picture="nut turn")
+    # a second flange is flush by now: what binds was met when it was drawn up
+    ways_out = (void, hard) if case.second_flange else (void, hard, bind)
+    yield Step("turn nut", "lock", does, check, ways_out, takes=("hook wrench", "soft wedge"), picture="nut turn")
 
 
 def _checked(case: Case) -> Items:
-    fails = Trouble(say("One of them fails"), told("Slacken all, and back to hand tight."))
+    fails = Trouble(say("One of them fails"), told("Tap it loose as in taking off, and back to hand tight."))
     if case.second_flange:
         yield Step(
             "end checks",
