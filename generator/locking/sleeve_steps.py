@@ -26,10 +26,12 @@ def slid_on(case: Case, f: Figures) -> Items:
         if case.feeler
         else told("Slide sleeve, unit and nut on: nut toward the {side}.", side=f("nut_side"))
     )
+    seen = told("The thick end of the taper is away from the nut.")
     if case.nut_lock == "tab washer":
-        what = told("Slide sleeve, unit, lock washer and nut on, the washer's tongue in the sleeve slot: nut toward the {side}.", side=f("nut_side"))
+        what = told("Slide sleeve, bearing, lock washer and nut on: nut toward the {side}.", side=f("nut_side"))
+        seen = told("The thick end of the taper is away from the nut; the washer's tongue lies in the sleeve slot.")
     stuck = Trouble(say("Will not slide on"), told("Back the nut off and ease the slot with a soft wedge. Never drive it with a hammer."))
-    yield Step("slide on", "lock", what, told("The thick end of the taper is away from the nut."), (stuck,), takes=("soft wedge",))
+    yield Step("slide on", "lock", what, seen, (stuck,), takes=("soft wedge",))
 
 
 def hand_tight(case: Case) -> Items:

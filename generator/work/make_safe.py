@@ -51,7 +51,8 @@ def supported(case: Case, f: Figures) -> Items:
     if case.pulls:
         does = told("Slacken, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=", ".join(case.pulls))
         yield Step("pulls off", "support", does, told("None of it bears on the shaft any more."))
-    if case.between:
+    # an upright shaft hangs whole in its sling: what comes off it makes it lighter
+    if case.between and case.lies != "vertical":
         does = told("Carry the shaft beside this unit and wherever something comes off. What each place carries then is not on file: ask before you lift.")
         check = told("The shaft cannot tip, sink or roll whatever comes off.")
     elif case.lies == "vertical" and not case.weight_on:
