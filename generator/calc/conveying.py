@@ -89,11 +89,7 @@ def _head(lift: float, carries: float, belt_speed: float, strand: float, boot: f
 
 def _slips(friction: float | None, **facts: float) -> bool:
     found = _head(**facts)
-    return friction is not None and _grip(found.tight, found.slack, friction) > 1
-
-
-def _grip(tight: float, slack: float, friction: float) -> float:
-    return tight / (slack * exp(friction * pi)) if slack > 0 else 0.0
+    return friction is not None and found.slack > 0 and found.tight > found.slack * exp(friction * pi)
 
 
 class Screw(NamedTuple):

@@ -19,18 +19,34 @@ def isolated(case: Case) -> Items:
     """Isolated, what stays released, proven: S1."""
     yield Step("isolate", "safe", _isolate(case), told("Only those whom the plant has authorised lock. Each puts on a lock of their own."), takes=("isolation kit",))  # fmt: skip
     if case.stored:
-        yield Step("release", "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
+        yield released("release", case)
     if "may turn in the wind" in case.hazards:
         yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it."), takes=("isolation kit",))
     if "steam" in case.hazards:
         yield Step("vent", "safe", told("Shut, lock and vent the steam; wait until its drains are cold."))
     if case.hot:
-        yield Step("let cool", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+        yield cooled("let cool")
     if "fall from height" in case.hazards:
         yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
-    moves = Trouble(say("It starts, or anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
-    yield Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself. Every control is back at off."), (moves,))  # fmt: skip
+    yield proven("prove")
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
+
+
+def released(act: str, case: Case) -> Step:
+    """What stays when the drive is off, let go of."""
+    return Step(act, "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
+
+
+def cooled(act: str) -> Step:
+    """No hand before a thermometer says so."""
+    return Step(act, "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+
+
+def proven(act: str) -> Step:
+    """That it cannot start, tried."""
+    moves = Trouble(say("It starts, or anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
+    check = told("Nothing starts, and nothing moves of itself. Every control is back at off.")
+    return Step(act, "safe", told("Try to start it at every control, then watch the shaft."), check, (moves,))
 
 
 def _isolate(case: Case) -> Told:

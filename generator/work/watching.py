@@ -5,6 +5,7 @@ from __future__ import annotations
 from generator.case import LOCKED_LAST, Case
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
+from generator.work.make_safe import cooled, proven, released
 
 MINUTES = (15, 30, 60, 120)
 
@@ -35,10 +36,10 @@ def _seen_again(case: Case, f: Figures) -> Items:
     """After a day, and after a week: isolated again, bolts and lock tried at the same torque."""
     yield Step("isolate again", "safe", told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure), takes=("isolation kit",))  # fmt: skip
     if case.stored:
-        yield Step("release again", "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
+        yield released("release again", case)
     if case.hot:
-        yield Step("cool again", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
-    yield Step("prove again", "safe", told("Try to start it at every control, then watch the shaft."), told("Nothing starts, and nothing moves of itself. Every control is back at off."))  # fmt: skip
+        yield cooled("cool again")
+    yield proven("prove again")
     if case.housing not in ("take-up", "cartridge"):
         yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), takes=("torque tool for the bolts",))  # fmt: skip
     if case.way in LOCKED_LAST:
