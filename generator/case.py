@@ -58,19 +58,28 @@ class Case:
     # what else decides
     stainless_bolts: bool = False
     tapped: bool = False
-    weight_on: bool = False  # the weight of an upright shaft hangs on this unit
+    carrier: str = ""  # the other unit that the weight of an upright shaft hangs on, "" where it is this one
     alone: bool = False  # the only unit of its shaft
+    only: bool = False  # the only unit of its machine
+    felt: bool = False  # felt strips seal the housing
+    drained: tuple[str, ...] = ()  # of its energies what is drained
     ends: tuple[str, str] = ("first end", "second end")
     lock_toward: str = ""  # the end the lock is toward
     unit: str = ""  # what is bought, by its designation
     others: str = ""  # the other units of its shaft, by letter
     pulls: tuple[str, ...] = ()  # what pulls or rests on the shaft by its loads as typed
+    unweighed: tuple[str, ...] = ()  # of what sits on the shaft what no mass is typed of
     between: tuple[str, ...] = ()  # what sits on the shaft toward the end that has less of it
 
     @property
     def sleeve(self) -> bool:
         """Whether it sits on an adapter sleeve."""
         return self.way in SLEEVES
+
+    @property
+    def windy(self) -> bool:
+        """Whether the wind may turn it while it is isolated."""
+        return "may turn in the wind" in self.hazards
 
     @property
     def flange(self) -> bool:

@@ -72,11 +72,14 @@ TEXTS: Mapping[str, tuple[str, str, str]] = {
     "W10": (mark("The wind may turn it while it is isolated."), mark("Blades break hands and arms."), mark("Block the rotor before you reach in.")),
     "W11": (mark("Hot surfaces."), mark("They burn the skin at a touch."), mark("Let it cool, or wear heat gloves and cover your arms.")),
     "W12": (mark("A fall from height."), mark("It can kill."), mark("Platform or harness by the site's rules; tools on a line.")),
-    "W13": (mark("Steam."), mark("It scalds before it is seen."), mark("Shut, lock and vent it; stand clear of drains until they are cold.")),
+    "W13": (mark("Steam, hot water."), mark("It scalds before it is seen."), mark("Shut, lock, vent and drain it; stand clear of drains until they are cold.")),
     "W14": (mark("A puller under load."), mark("When the ring lets go, parts fly."), mark("Eye protection, a cover over it, nobody in line.")),
     "W15": (
         mark("A shaft whose bearing is opened."), mark("It drops or rolls and crushes."),
         mark("See that it is held before the first bolt is slackened."),
+    ),
+    "W16": (
+        mark("What a block held."), mark("It moves when the block comes out, and crushes."), mark("Everyone clear; take the block out from the side, by a tool or a line."),
     ),
     "C1": (mark("A gap that closes."), mark("It pinches fingers."), mark("Lift by the eyes, guide from the side, take shims out by their tails.")),
     "C2": (mark("Oil or grease on the floor."), mark("You slip with a load in your hands."), mark("Wipe it up before the next step.")),

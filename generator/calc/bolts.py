@@ -188,6 +188,19 @@ def torque_rounding(
     return round(setting, 9)
 
 
+@method(r"T_1 = g \left\lfloor \frac{T_{\mathrm{set}}}{2g} \right\rfloor", None)
+def first_round(
+    setting: Annotated[float, Is("setting of the wrench", r"T_{\mathrm{set}}", "N.m", 0.01, 100_000)],
+    step: Annotated[float, Is("graduation of the wrench", "g", "N.m", 0.001, 1000)],
+) -> Annotated[float, Is("torque of the first round", "T_1", "N.m")]:
+    """What all bolts are tightened to before the final figure
+    The mark at half of the final setting or next below it, so that the foot is drawn down evenly."""
+    half = floor(round(setting / 2 / step, 6)) * step
+    if half <= 0:
+        raise Refused(say("half of the setting lies under the first mark of this wrench"))
+    return round(half, 9)
+
+
 @method(r"F_{\mathrm{all}} = p_G\,A", Citation("VDI 2230 Part 1", "2015", "5.5.4, solved for the force", "derived"))
 def force_of_pressure(
     allowed: Annotated[float, Is("pressure that may be under the head", "p_G", "MPa", 0.1, 3000)],

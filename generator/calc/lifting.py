@@ -34,6 +34,28 @@ def gravity_support_load(
     return Lifted(at_jack, left, "stands" if left >= -1e-9 and at_jack >= -1e-9 else "tips: hold the other end down first")
 
 
+class Part(NamedTuple):
+    mass: Annotated[float, Is("mass of a part", "m_i", "kg", 0, 100_000)]
+
+
+@method(r"m = \sum m_i", None)
+def unit_mass(parts: tuple[Part, ...]) -> Annotated[float, Is("mass of the unit", "m", "kg")]:
+    """Mass of what is handled as one piece
+    Bearing, sleeve and housing of a unit."""
+    if not parts:
+        raise Refused(say("no part is given"))
+    return sum(one.mass for one in parts)
+
+
+@method(r"F = \sum W_i", STATICS)
+def whole_weight(weights: tuple[Acting, ...]) -> Annotated[float, Is("weight of the whole", "F", "N")]:
+    """Weight of a shaft with all that sits on it
+    Where every place that carries it pushes upward, none of them carries more than this."""
+    if not weights:
+        raise Refused(say("no weight is given"))
+    return sum(one.force for one in weights)
+
+
 class Held(NamedTuple):
     jack: Annotated[float, Is("load on the jack", "R_j", "N")]
     verdict: Literal["stands", "tips: hold the other end down first"]

@@ -235,7 +235,7 @@ def vertical_weight_on_free(plant: Plant, machine: MachineSheets) -> Iterator[Ve
             continue
         sheet = next((s for s in shaft.sheets if s.position.letter == str(on)), None)
         if sheet and str(sheet.position.typed.holds) == "free":
-            yield VerticalWeightOnFree(sheet.id, place_of(on, sheet.position.place), sheet.position.letter)
+            yield VerticalWeightOnFree(shaft.id, place_of(on, sheet.position.place), sheet.position.letter)
 
 
 @dataclass(frozen=True)

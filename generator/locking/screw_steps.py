@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from generator.case import Case
-from generator.housings.steps import bolted, floated, held_below, let_go, set_in_place, stood_loose
+from generator.housings.holding import set_down, turned_by_hand, unit_held
+from generator.housings.opening import held_below, let_go
+from generator.housings.steps import bolted, done, floated, set_in_place, stood_loose
 from generator.say import say
 from generator.steps import Figures, Items, Sign, Step, Told, Trouble, told
 
@@ -21,22 +23,32 @@ def cleaned(case: Case, clear: Told) -> Items:
 def aligned_before_locking(case: Case, f: Figures) -> Items:
     """The housing stands bolted, aligned and turning free; the free unit has its float. Then S4."""
     does = told("Slide the unit on: lock toward the {side}.", side=case.lock_toward) if case.lock_toward else told("Slide the unit on, the lock to the side that can be reached.")  # fmt: skip
+    yield from unit_held(case, f, "axial")
     stuck = Trouble(say("Will not slide on"), told("Take it off and look: burr, shaft over its limit. Never a hammer on the ring."))
     yield Step("slide on", "axial", does, None, (stuck,))
     yield from stood_loose(case, f)
     yield from set_in_place(case, f)
     yield from floated(case, f)
     yield from bolted(case, f)
-    yield Step("turn free before", "bolts", told("Turn the shaft by hand, before anything is locked."), told("It turns freely and the ring stands square."))  # fmt: skip
-    yield Sign("S4", "bolts", told("Bolted, aligned, shaft free: ready to lock."))
+    yield Step("turn free before", "bolts", turned_by_hand(case), told("Before anything is locked it turns freely, and the ring stands square."))  # fmt: skip
+    yield Sign("S4", "bolts", _ready(case))
 
 
-def locked_and_free(case: Case, what: Told) -> Items:
+def _ready(case: Case) -> Told:
+    return {
+        "take-up": told("Lock nuts tight, both sides alike, shaft free: ready to lock."),
+        "cartridge": told("Cartridge stopped, shaft free: ready to lock."),
+    }.get(case.housing, told("Bolted, aligned, shaft free: ready to lock."))
+
+
+def locked_and_free(case: Case, f: Figures, what: Told) -> Items:
     """Locked, a line drawn over it, and still free."""
     yield Step("witness line", "lock", told("Draw one line over lock, ring and shaft."), told("It shows later whether anything crept."), takes=("paint pen",))  # fmt: skip
     yield Sign("S5", "lock", what)
-    yield Step("turn free", "lock", told("Turn the shaft by hand."), told("It turns as freely as before it was locked, and no seal drags."))
-    yield Sign("S6", "lock", told("Bolts at torque, unit locked, shaft free."))
+    if case.lies == "vertical":
+        yield from set_down(case, f, "lock")
+    yield Step("turn free", "lock", turned_by_hand(case), told("It turns as freely as before it was locked, and no seal drags."))
+    yield Sign("S6", "lock", done(case))
 
 
 def screw_key(f: Figures) -> tuple[str, ...]:

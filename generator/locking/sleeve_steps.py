@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.case import CLEARANCE, Case
+from generator.housings.holding import unit_held
 from generator.say import say
 from generator.steps import Figures, Items, Step, Told, Trouble, told
 
@@ -21,6 +22,7 @@ def cleaned(case: Case) -> Items:
 
 def slid_on(case: Case, f: Figures) -> Items:
     """Onto the shaft, the nut on its side."""
+    yield from unit_held(case, f, "lock")
     what = (
         told("Slide sleeve, bearing and nut on: nut toward the {side}.", side=f("nut_side"))
         if case.feeler
@@ -52,6 +54,8 @@ def hand_tight(case: Case) -> Items:
 
 
 def _lift(case: Case) -> Told:
+    if case.carrier:
+        return told("Leave the shaft's weight on {carrier}: steady the shaft until it presses on no side of this unit.", carrier=case.carrier)
     if case.lies == "vertical":
         return told("Let the sling carry until this unit bears nothing along the shaft.")
     return told("Lift until the shaft just floats at this unit.")
@@ -62,6 +66,8 @@ def _load_is_off(case: Case) -> Told:
         return told("The bearing hangs free: nothing touches its outer ring. More lift strains the next bearing.")
     if case.housing in ("pillow block", "tapped base") and case.lies != "vertical":
         return told("A slip of paper pulls out from under the foot. More lift strains the next bearing.")
+    if case.carrier:
+        return told("The housing slides by hand on the line of the shaft.")
     return told("The housing slides by hand on the line of the shaft. More lift strains the next bearing.")
 
 

@@ -3,36 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from generator.case import Case
 from generator.housings import style_of
 from generator.locking import locking_of
+from generator.mounting.axial import anchor_of
 from generator.mounting.practice import practice
 from generator.mounting.sheet import MachineSheets, ShaftSheet, Sheet
+from generator.mounting.sitting import sitting, unweighed
 from generator.plant.plant import Named, Plant
 from generator.say import say
 from generator.units import convert
-from generator.value import Value
 
-# loads that are something on the shaft: a pulley, a wheel, a coupling
-SITS = (
-    "weight",
-    "side force",
-    "belt strands",
-    "belt wrap",
-    "belt drive",
-    "conveyor pulley",
-    "elevator head",
-    "chain",
-    "gear",
-    "screw",
-    "coupling",
-)
-# those of them that go on pulling or resting on it while it is isolated
+# loads on the shaft that go on pulling or resting on it while it is isolated
 PULLS = ("side force", "belt strands", "belt wrap", "belt drive", "conveyor pulley", "chain")
 # words by which an energy as typed is known to stay when the drive is off
 STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge")
+
+# and those that are shut off and drained
+DRAINED = ("water", "condensate", "brine", "liquor", "liquid")
 
 
 def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Sheet) -> Case | None:
@@ -67,13 +56,17 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         **_grease(sheet),
         stainless_bolts=_stainless(sheet),
         tapped=style_of(position.housing.typed.style).tapped,
-        weight_on=str(shaft.shaft.typed.weight_on or "") == position.letter,
+        carrier=_carrier(shaft, sheet),
         alone=len(shaft.sheets) == 1,
+        only=len(machine.sheets) == 1,
+        felt="felt" in str(position.housing.typed.seals.kind).lower() if position.housing.typed.seals else False,
+        drained=tuple(energy for energy in energies if any(word in energy.lower() for word in DRAINED)),
         ends=shaft.shaft.ends,
         lock_toward=str(typed.nut or typed.collar or ""),
         unit=_bought(sheet),
         others=", ".join(others),
-        pulls=tuple(str(name) for name, load in _things(shaft) if str(load.kind) in PULLS),
+        pulls=tuple(str(name) for name, load in sitting(shaft.shaft) if str(load.kind) in PULLS),
+        unweighed=tuple(str(name) for name, _ in unweighed(shaft.shaft)),
         between=_between(shaft, sheet),
     )
 
@@ -112,6 +105,14 @@ def _nut(sheet: Sheet) -> dict[str, object]:
     }  # fmt: skip
 
 
+def _carrier(shaft: ShaftSheet, sheet: Sheet) -> str:
+    """The other unit that an upright shaft hangs on or stands on: as typed, else the one that holds it endwise."""
+    if str(shaft.shaft.typed.lies) != "vertical":
+        return ""
+    on = str(shaft.shaft.typed.weight_on or (shaft.loads.holder if shaft.loads else "") or anchor_of(shaft.shaft).letter)
+    return "" if on == sheet.position.letter else on
+
+
 def _floats_by(sheet: Sheet) -> str:
     """How it floats: as typed; a ring without locating rings in a wide bore is loose in its housing; a take-up is guided by its frame."""
     typed, housing = sheet.position.typed, sheet.position.housing
@@ -144,15 +145,6 @@ def _stainless(sheet: Sheet) -> bool:
     return class_ is not None and str(class_.content).startswith("A")
 
 
-def _things(shaft: ShaftSheet) -> list[tuple[Any, Any]]:
-    """Loads that are something on the shaft; a side force where a weight sits is only what acts on that."""
-    loads = [(name, load) for name, load in (shaft.shaft.typed.loads or {}).items() if str(load.kind) in SITS]
-    weights = {convert(load.at.content, load.at.unit, "mm") for _, load in loads if str(load.kind) == "weight"}
-    return [
-        (name, load) for name, load in loads if str(load.kind) != "side force" or convert(load.at.content, load.at.unit, "mm") not in weights
-    ]
-
-
 def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
     """What sits between the position and an end of its shaft, on the side that has less of it; () too where the places are not typed."""
     here = sheet.position.typed.at
@@ -160,7 +152,7 @@ def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
         return ()
     own = convert(here.content, here.unit, "mm")
     placed = [(one.position.typed.at, say("unit {letter}", letter=one.position.letter), False) for one in shaft.sheets]
-    placed += [(load.at, str(name), str(load.kind) == "side force") for name, load in _things(shaft)]
+    placed += [(load.at, str(name), str(load.kind) == "side force") for name, load in sitting(shaft.shaft)]
     ways: tuple[dict[str, bool], dict[str, bool]] = ({}, {})
     for at, name, bare in sorted((convert(at.content, at.unit, "mm"), name, bare) for at, name, bare in placed if at is not None):
         if at != own:
@@ -175,21 +167,9 @@ def _bought(sheet: Sheet) -> str:
     return ", ".join(part.name for part in parts if part is not None)
 
 
-def mass_of(sheet: Sheet) -> Value | None:
-    """The mass of what is carried to the machine as one piece: bearing, sleeve and housing; None where one is not on file."""
-    parts = [part for part in (sheet.position.bearing, sheet.position.sleeve, sheet.position.housing) if part is not None]
-    masses = [part.typed.mass for part in parts]
-    if any(mass is None for mass in masses):
-        return None
-    total = sum(convert(mass.content, mass.unit, "kg") for mass in masses if mass is not None)
-    first = masses[0]
-    assert first is not None
-    return Value(total, "kg", first.reason)
-
-
 def _heavy(plant: Plant, sheet: Sheet) -> str:
     limits = [rule.mass for rule in (plant.typed.rules or {}).values() if rule.mass is not None and str(rule.quoted_at or "") == "lifting"]
-    mass = mass_of(sheet)
+    mass = sheet.number("unit_mass")
     if not limits or mass is None:
         return "not known"
     least = min(convert(limit.content, limit.unit, "kg") for limit in limits)

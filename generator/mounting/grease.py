@@ -176,7 +176,7 @@ def _give(bench: Bench, interval: Known, weeks: Known) -> Iterator[Line]:
         grease_consumption.of(grease=strokes.given, weeks=period.weeks).with_allowance,
     )
     yield from _when(bench)
-    yield from _shots(bench, wanted, interval)
+    yield from _shots(bench, wanted, interval, stroke)
 
 
 def _when(bench: Bench) -> Iterator[Line]:
@@ -224,7 +224,7 @@ def _stroke(bench: Bench) -> Known:
     return gun.typed.stroke
 
 
-def _shots(bench: Bench, wanted: Known, interval: Known) -> Iterator[Line]:
+def _shots(bench: Bench, wanted: Known, interval: Known, stroke: Known) -> Iterator[Line]:
     """At high speed (half of the grease's own limit and more) the same grams an hour in shots of a quarter of the free space."""
     found = speed(bench)
     grease, bearing = bench.position.grease, bench.position.bearing
@@ -239,3 +239,4 @@ def _shots(bench: Bench, wanted: Known, interval: Known) -> Iterator[Line]:
     shots = shot_split.of(grease=wanted, most=most, interval=interval)
     yield Line("grease_shots", "grease", say("Shots at high speed"), shots.shots)
     yield Line("grease_shot_hours", "grease", say("Running hours between shots"), shots.every)
+    yield Line("grease_shot_strokes", "grease", say("Strokes in each shot"), gun_strokes.of(grease=shots.grease, stroke=stroke).strokes)

@@ -1,4 +1,4 @@
-"""What a jack or sling must carry while a position is worked on: weights alone, every drive isolated and slack."""
+"""What is lifted at a position: its unit, and what a jack or sling must carry of the shaft: weights alone, every drive isolated and slack."""
 
 from __future__ import annotations
 
@@ -7,16 +7,17 @@ from typing import Any
 
 from generator.calc.bending import section_weights
 from generator.calc.conveying import elevator_head_shaft
-from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_weight, stands_many
+from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_weight, stands_many, unit_mass, whole_weight
 from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
 from generator.mounting.bench import Bench
 from generator.mounting.loads import holder_letter
 from generator.mounting.reactions import greatness
 from generator.mounting.sheet import Line
+from generator.mounting.sitting import unweighed
 from generator.plant.plant import Position
 from generator.say import mark, say
 from generator.show import text
-from generator.value import Known, LookedUp, Results, Rows, Value, Withheld
+from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
 NOTE = mark("Drive isolated, belts and chains slack, counterweights and backstop secured.")
 AT_BEARING = mark("the jack taken to stand at the bearing: stand it as near as can be")
@@ -44,6 +45,30 @@ def jack_lines(bench: Bench) -> Iterator[Line]:
         yield Line("jack_load", "load", say("The jack carries while this bearing is off"), load, beside=beside, note=say(NOTE))
     yield Line("jack_verdict", "load", say("On the jack the shaft"), verdict)
     yield from _rated(bench, load)
+    yield from _whole(bench)
+
+
+def unit_mass_line(bench: Bench) -> Iterator[Line]:
+    """What bearing, sleeve and housing weigh together, as they are carried to the machine."""
+    parts = [part for part in (bench.position.bearing, bench.position.sleeve, bench.position.housing) if part is not None]
+    open_ = [part for part in parts if part.typed.mass is None]
+    found: Known
+    if open_:
+        why = say("the mass of {part} is not on file", part=", ".join(part.name for part in open_))
+        found = Withheld(why, tuple(Need("entry", part.place.file, "mass: 4.2 kg") for part in open_))
+    else:
+        found = unit_mass.of(parts=Rows(tuple(Results(mass=part.typed.mass) for part in parts)))
+    yield Line("unit_mass", "load", say("Mass of the unit: bearing, sleeve and housing"), found)
+
+
+def _whole(bench: Bench) -> Iterator[Line]:
+    """The shaft and all on it: what no place of several that carry it can exceed, as long as none of them pulls down."""
+    weights = _weights(bench)
+    whole = weights if isinstance(weights, Withheld) else whole_weight.of(weights=weights)
+    note = say("Where something comes off the shaft, each place that carries it is rated for the whole.")
+    yield Line("whole_mass", "load", say("Shaft and all that sits on it"), mass_of_weight.of(force=whole), note=note)
+    rating = lifting_gear.of(load=whole, margin=bench.practice("jack_margin"))
+    yield Line("whole_rating_mass", "load", say("Least rating of gear for the whole"), mass_of_weight.of(force=rating))
 
 
 def _rated(bench: Bench, load: Known) -> Iterator[Line]:
@@ -77,6 +102,9 @@ def _sitting(bench: Bench) -> list[Results]:
     typed = (load for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "weight")
     rows = [Results(at=load.at, force=weight_of_mass.of(mass=load.mass)) for load in typed]
     rows += [Results(at=load.at, force=_hanging_belt(load)) for load in (bench.shaft.typed.loads or {}).values() if str(load.kind) == "elevator head"]
+    for name, load in unweighed(bench.shaft):
+        why = say("no mass of {what} is typed, and none is counted", what=name)
+        rows.append(Results(at=load.at, force=Value(0.0, "N", LookedUp(None, why), (why,))))
     at, parts = bench.position.typed.at, (bench.position.bearing, bench.position.sleeve, bench.position.housing)
     for part in parts:
         if part is not None and part.typed.mass is not None:

@@ -12,7 +12,7 @@ from generator.calc.feet import rating_toward
 from generator.calc.shafts import shaft_slope
 from generator.mounting.bench import Bench
 from generator.mounting.frame import allowed_angles, frame_lines
-from generator.mounting.jack import jack_lines
+from generator.mounting.jack import jack_lines, unit_mass_line
 from generator.mounting.loads import LoadHere, axial_load, load_here, loads_here, more_at_rest, no_load, stated_reaction
 from generator.mounting.sheet import Line
 from generator.say import say
@@ -40,6 +40,7 @@ def load_lines(bench: Bench) -> Iterator[Line]:
     yield from _slope(bench)
     yield from _height(bench)
     yield from jack_lines(bench)
+    yield from unit_mass_line(bench)
 
 
 def _load(bench: Bench, load: LoadHere) -> Iterator[Line]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date
 
-from generator.calc.bolts import torque_rounding, wrench_window
+from generator.calc.bolts import first_round, torque_rounding, wrench_window
 from generator.mounting.bench import Bench
 from generator.mounting.practice import practice
 from generator.mounting.sheet import Line
@@ -33,6 +33,8 @@ def wrench_lines(bench: Bench, torque: Known) -> Iterator[Line]:
         return
     tool, setting = min(found, key=lambda one: (one[0].typed.step.content if one[0].typed.step else 1e9, one[0].name))
     yield Line("bolt_setting", "bolts", say("Set the wrench to"), setting, by_hand=True, note=tool.name)
+    assert tool.typed.step is not None
+    yield Line("bolt_half", "bolts", say("All to this in the first round"), first_round.of(setting=setting, step=tool.typed.step))
     yield Line("bolt_wrench", "bolts", say("Tool"), Value(tool.name, "", Entered(tool.name, tool.place)))
 
 

@@ -21,6 +21,7 @@ AT_WORK = (
     "W8",
     "W14",
     "W15",
+    "W16",
     "W6",
     "W7",
     "D2",
@@ -47,13 +48,17 @@ def _always(_: Case) -> bool:
     return True
 
 
+def _windy(case: Case) -> bool:
+    return case.windy
+
+
 # the message that stands before a step, by what the step does; the first whose condition holds, and never a second
 GUARDS: Mapping[str, tuple[tuple[str, Asks], ...]] = {
     "isolate": (("D1", _always),),
-    "isolate again": (("D1", _always),),
     "release": (("W1", _always),),
     "block rotor": (("W10", _always),),
     "vent": (("W13", _always),),
+    "drain": (("W13", _always),),
     "let cool": (("W11", _always),),
     "height": (("W12", _always),),
     "as found running": (("D2", _always),),
@@ -77,13 +82,21 @@ GUARDS: Mapping[str, tuple[tuple[str, Asks], ...]] = {
     "collar back": (("W5", _always),),
     "let go": (("W8", _always),),
     "slide off": (("W2", lambda case: case.lies == "vertical"), ("N5", lambda case: not case.sleeve)),
-    "clear way": (("W14", _always),),
+    "clear way": (("W2", _always),),
+    "way back": (("W2", _always),),
     "pulls off": (("W2", _always),),
-    "rotor free": (("W10", _always),),
+    "rotor free": (("W16", _always),),
     "take load": (("W2", _always),),
     "slide on": (("W2", lambda case: case.lies == "vertical"),),
-    "release again": (("W1", _always),),
-    "cool again": (("W11", _always),),
+    "blocks out": (("W16", _always),),
+    "tension back": (("W16", _always),),
+    "hold unit": (("W2", _always),),
+    "set down": (("W2", lambda case: case.lies == "vertical"),),
+    "gear away": (("W2", _always),),
+    "turn free": (("W10", _windy),),
+    "turn free before": (("W10", _windy),),
+    "turn free last": (("W10", _windy),),
+    "screws in line": (("W10", _windy),),
     "vibration": (("D2", _always),),
     "nut back": (("W8", _always),),
     "pull": (("W14", _always),),

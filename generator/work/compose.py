@@ -55,16 +55,32 @@ def _of(standard: MountingStandard, machine: MachineSheets, shaft: ShaftSheet, s
     case = case_of(standard.plant, machine, shaft, sheet)
     if case is None:
         return {job: Procedure(job, sheet.id, refused=no_parts()) for job in JOBS}
-    held = held_jobs(found, sheet.id)  # type: ignore[arg-type]
     f = SheetFigures(sheet, shaft.shaft, str(standard.plant.typed.units))
     result = {}
     for job in JOBS:
         procedure = composed(job, case, f)
         items: tuple[Item, ...] = tuple(quoted(standard.plant, machine, sheet, _as_read(item, f.reads_in)) for item in procedure.items)
-        causes = dict.fromkeys(finding.name for by in HELD_BY[job] for finding in held.get(by, ()))
-        why = tuple(causes) or tuple(_without_figure(sheet, procedure))
+        why = tuple(dict.fromkeys(_causes(job, machine, sheet, case, found))) or tuple(_without_figure(sheet, procedure))
         result[job] = replace(procedure, position=sheet.id, items=items, held=why)
     return result
+
+
+def _causes(job: str, machine: MachineSheets, sheet: Sheet, case: Case, found: list[object]) -> Iterator[str]:
+    """What holds a job here; what holds another unit on which it leans, by that unit's letter."""
+    yield from _held_by(found, sheet, HELD_BY[job])
+    for other in machine.sheets:
+        letter = other.position.letter
+        # no machine runs in with a unit that is not right, and nothing hangs on a unit that may not be put on
+        leans = job == "run in" or (job in ("put on", "take off") and letter == case.carrier)
+        if other is not sheet and leans:
+            names = dict.fromkeys(_held_by(found, other, ("put on", "run")))
+            here = set(_held_by(found, sheet, HELD_BY[job]))
+            yield from (say("{letter}, {name}", letter=letter, name=name) for name in names if name not in here)
+
+
+def _held_by(found: list[object], sheet: Sheet, jobs: tuple[str, ...]) -> Iterator[str]:
+    held = held_jobs(found, sheet.id)  # type: ignore[arg-type]
+    return (finding.name for job in jobs for finding in held.get(job, ()))
 
 
 def _as_read(item: Item, unit: str) -> Item:

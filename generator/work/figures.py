@@ -8,13 +8,15 @@ from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import Sheet
 from generator.plant.plant import Position, Shaft
 from generator.say import say
-from generator.show import first_unit, shown
+from generator.show import figure, first_unit, shown, with_unit
 from generator.steps import Figure
 from generator.units import convert
 from generator.value import Band, Value, Withheld
 
 # what is set on a tool's own scale stays as the tool is marked
-AS_MARKED = ("bolt_setting",)
+AS_MARKED = ("bolt_setting", "bolt_half")
+# what must be reached and can only be set or gauged so finely is said upward
+UPWARD = {"engagement_needed": 0, "jack_mass": None, "jack_rating_mass": None, "whole_mass": None, "whole_rating_mass": None}
 
 
 class SheetFigures:
@@ -65,6 +67,10 @@ class SheetFigures:
         return "in" if limits is not None and first_unit(limits.lower, self.first) == "in" else "mm"
 
     def _said(self, key: str, value: Value | Band) -> str:
+        if key in UPWARD and isinstance(value, Value):
+            unit = first_unit(value, self.first)
+            number = convert(value.content, value.unit, unit)
+            return with_unit(figure(number, unit, UPWARD[key] if unit == "mm" else None, "up"), unit)
         text = shown(self._as_read(value), "metric" if key in AS_MARKED else self.first).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)

@@ -4,14 +4,37 @@ from __future__ import annotations
 
 from generator.case import CLEARANCE, HEATED, Case
 from generator.say import say
-from generator.steps import Blank, Figures, Items, Sign, Step, Told, Trouble, told
-from generator.work.make_safe import isolated
+from generator.steps import Blank, Figures, Items, Step, Told, Trouble, told
+from generator.work.giving_back import given_back_greased
+from generator.work.make_safe import isolated_to_grease
 
 OTHERWISE = ("automatic", "oil", "sealed for life")
 
 
+def by_hand(case: Case) -> bool:
+    """Whether the first fill goes in by hand, while the bearing lies open."""
+    return case.way in (CLEARANCE, HEATED) and not case.sealed and case.feed not in ("oil", "sealed for life")
+
+
+def bearing_filled(case: Case, f: Figures) -> Items:
+    """The bearing itself, full, after the last reading."""
+    full = told("Press {grease} into the bearing by hand until it is full: {free}.", grease=f("grease_name"), free=f("grease_free")) if f.has("grease_free") else told("Press {grease} into the bearing by hand until it is full.", grease=f("grease_name"))  # fmt: skip
+    yield Step("fill by hand", "axial", full, told("Clean hands, clean spatula. Nothing of another grease."), takes=("grease", "scale"))
+
+
+def beside_filled(case: Case, f: Figures, stage: str) -> Items:
+    """The room beside the bearing: what is left of the first fill, else a part of it."""
+    if f.has("grease_first"):
+        share = told("Put the rest into the housing beside the bearing: {first} in all, the bearing's counted.", first=f("grease_first"))
+    elif case.fast:
+        share = told("Fill less than a third of the room beside it: it runs fast.")
+    else:
+        share = told("Fill a third to a half of the room beside it.")
+    yield Step("fill beside", stage, share, takes=("grease", "scale"), blanks=(Blank("grease given", say("given in all"), "g"),))
+
+
 def first_grease(case: Case, f: Figures) -> Items:
-    """After the last reading: by hand where the bearing is open, else a regreasing through the fitting."""
+    """Of a unit that comes filled or is fed otherwise, once it stands."""
     if case.sealed or case.feed == "sealed for life":
         yield Step("no grease", "grease", told("Give no grease: this unit is sealed for life."))
     elif case.feed == "oil":
@@ -21,25 +44,17 @@ def first_grease(case: Case, f: Figures) -> Items:
             told("Fill oil to the level by the machine's own instruction."),
             told("Level at standstill, on the glass."),
         )
-    elif case.way in (CLEARANCE, HEATED) and not f.has("grease_first"):
-        full = told("Press {grease} into the bearing by hand until it is full: {free}.", grease=f("grease_name"), free=f("grease_free")) if f.has("grease_free") else told("Press {grease} into the bearing by hand until it is full.", grease=f("grease_name"))  # fmt: skip
-        yield Step("fill by hand", "grease", full, told("Clean hands, clean spatula. Nothing of another grease."), takes=("grease", "scale"), blanks=(Blank("grease given", say("given"), "g"),))  # fmt: skip
-        share = told("Fill less than a third of the room beside it: it runs fast.") if case.fast else told("Fill a third to a half of the room beside it.")  # fmt: skip
-        yield Step("fill beside", "grease", share, takes=("grease",))
-    elif case.way in (CLEARANCE, HEATED):
-        yield Step(
-            "fill by hand", "grease", told("Press {grease} into the bearing by hand until full, the rest into the housing: {first} in all.", grease=f("grease_name"), first=f("grease_first")),
-            told("Clean hands, clean spatula. Nothing of another grease."), takes=("grease", "scale"), blanks=(Blank("grease given", say("given"), "g"),),
-        )  # fmt: skip
     elif case.feed == "automatic":
         yield Step("feeder", "grease", told("Fill the line by hand until grease arrives, then connect the feeder."), takes=("grease",))
-    elif case.fast:
-        yield Step("no grease", "grease", told("Give no grease now: it comes filled, and runs fast. The round begins when it has run in."))
+    elif f.has("grease_first"):
+        given = told("Give {first} in slow strokes: the first fill of its maker.", first=f("grease_first"))
+        yield from through_the_fitting(case, f, given)
     else:
-        yield from through_the_fitting(case, f)
+        check = told("Where its maker asks for grease at mounting, the maker rules: stop and ask for the figure.")
+        yield Step("no grease", "grease", told("Give no grease now: a new insert comes filled. The first round is due by the plan."), check)
 
 
-def through_the_fitting(case: Case, f: Figures) -> Items:
+def through_the_fitting(case: Case, f: Figures, given: Told) -> Items:
     """Wipe, waste the first squeeze, count slow strokes, stop on pressure, and let the old grease out its way."""
     yield Step(
         "wipe fitting", "grease", told("Wipe the fitting and the nozzle clean; waste the first squeeze."), takes=("lint-free cloth",)
@@ -49,7 +64,7 @@ def through_the_fitting(case: Case, f: Figures) -> Items:
         yield Step("plug out", "grease", told("Take the relief plug out and clear its hole."), takes=("spanner",))
     stop = Trouble(say("Back pressure, or no grease arrives"), told("Stop. Never force it: a blown seal lets dirt in. Report it."))
     yield Step(
-        "strokes", "grease", _strokes(case, f), _purged(case), (stop,), takes=("grease gun",),
+        "strokes", "grease", given, _purged(case), (stop,), takes=("grease gun",),
         blanks=(Blank("grease given", say("strokes given"), ""),), picture="fitting",
     )  # fmt: skip
     if case.purge == "relief plug":
@@ -60,10 +75,15 @@ def through_the_fitting(case: Case, f: Figures) -> Items:
 
 def _strokes(case: Case, f: Figures) -> Told:
     if case.fast:
-        return told("In {shots} parts, never at once, {hours} of running between them: {strokes} slow strokes in all. Give one part now.", strokes=f("grease_strokes"), shots=f("grease_shots"), hours=f("grease_shot_hours"))  # fmt: skip
-    if case.regrease == "stopped":
-        return told("Give {strokes} slow strokes, {grams}; after half of them turn the shaft by hand.", strokes=f("grease_strokes"), grams=f("grease_dose"))  # fmt: skip
-    return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
+        return told(
+            "In {shots} parts, never at once: {strokes} slow strokes in all. Give {now} now, and a part again after each {hours} of running.",
+            strokes=f("grease_strokes"), shots=f("grease_shots"), now=f("grease_shot_strokes"), hours=f("grease_shot_hours"),
+        )  # fmt: skip
+    if case.regrease != "stopped":
+        return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
+    if case.windy:
+        return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
+    return told("Give {strokes} slow strokes, {grams}; after half of them turn the shaft by hand, as far as the guard allows it.", strokes=f("grease_strokes"), grams=f("grease_dose"))  # fmt: skip
 
 
 def _purged(case: Case) -> Told | None:
@@ -84,14 +104,10 @@ def greased(case: Case, f: Figures) -> Items:
     if running:
         yield Step("stand clear", "safe", told("Stand where the fitting is, outside the guard: nothing loose, nothing to lean over."), None)
     else:
-        yield from isolated(case)
-    yield from through_the_fitting(case, f)
+        yield from isolated_to_grease(case)
+    yield from through_the_fitting(case, f, _strokes(case, f))
     if not running:
-        yield Step("guards on", "give back", told("Put every guard back and fasten it."))
-        yield Sign("S7", "give back", told("Guards on, everyone clear: released to run."))
-        yield Step(
-            "power", "give back", told("Locks off, each by the one who put it on; power back by {procedure}.", procedure=case.procedure)
-        )
+        yield from given_back_greased(case)
     climbs = Trouble(say("Still climbing after two hours"), told("Stop the machine and report it: too much grease, the wrong one, or a bearing that fails."))  # fmt: skip
     yield Step(
         "see it settle", "watch", told("Read the housing after half an hour of running, then after two hours."),

@@ -1,10 +1,10 @@
-"""What comes before any hand touches the machine: the right sheet, isolation proven, the shaft held."""
+"""What comes before any hand touches the machine: the right sheet, isolation proven."""
 
 from __future__ import annotations
 
 from generator.case import Case
 from generator.say import say
-from generator.steps import Figures, Items, Sign, Step, Told, Trouble, told
+from generator.steps import Items, Sign, Step, Told, Trouble, told
 
 
 def sheet_in_hand() -> Items:
@@ -16,37 +16,54 @@ def sheet_in_hand() -> Items:
 
 
 def isolated(case: Case) -> Items:
-    """Isolated, what stays released, proven: S1."""
-    yield Step("isolate", "safe", _isolate(case), told("Only those whom the plant has authorised lock. Each puts on a lock of their own."), takes=("isolation kit",))  # fmt: skip
-    if case.stored:
-        yield released("release", case)
-    if "may turn in the wind" in case.hazards:
-        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it."), takes=("isolation kit",))
-    if "steam" in case.hazards:
-        yield Step("vent", "safe", told("Shut, lock and vent the steam; wait until its drains are cold."))
-    if case.hot:
-        yield cooled("let cool")
-    if "fall from height" in case.hazards:
-        yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
-    yield proven("prove")
+    """For work at the shaft: isolated, what stays let go of or blocked, proven: S1."""
+    release = told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored))
+    yield from _isolated(case, _isolate(case), release)
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
 
-def released(act: str, case: Case) -> Step:
-    """What stays when the drive is off, let go of."""
-    return Step(act, "safe", told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored)))
+def isolated_to_grease(case: Case) -> Items:
+    """To reach a fitting: nothing is let go of that would have to be set anew. S1."""
+    yield from _isolated(case, _isolate(case), _blocked(case))
+    yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
 
-def cooled(act: str) -> Step:
-    """No hand before a thermometer says so."""
-    return Step(act, "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+def isolated_again(case: Case) -> Items:
+    """For the recheck after running in."""
+    isolate = told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure)
+    yield from _isolated(case, isolate, _blocked(case))
 
 
-def proven(act: str) -> Step:
+def _isolated(case: Case, isolate: Told, release: Told) -> Items:
+    yield Step("isolate", "safe", isolate, told("Only those whom the plant has authorised lock. Each puts on a lock of their own."), takes=("isolation kit",))  # fmt: skip
+    if case.stored:
+        yield Step("release", "safe", release)
+    if "steam" in case.hazards:
+        yield Step("vent", "safe", told("Shut, lock and vent the steam; wait until its drains are cold."))
+    if case.drained:
+        yield Step("drain", "safe", told("Shut, lock and drain by the procedure, and see that nothing more comes: {drained}.", drained=", ".join(case.drained)))  # fmt: skip
+    if case.hot:
+        yield Step("let cool", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+    if "fall from height" in case.hazards:
+        yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
+    yield _proven(case)
+    # only what cannot start is held by a block
+    if case.windy:
+        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it."), takes=("isolation kit",))
+
+
+def _blocked(case: Case) -> Told:
+    return told("Block or let run down what stays, and leave it set as it is: {stored}.", stored=", ".join(case.stored))
+
+
+def _proven(case: Case) -> Step:
     """That it cannot start, tried."""
     moves = Trouble(say("It starts, or anything moves"), told("Nobody goes on. Lock and release again, from the first step."))
     check = told("Nothing starts, and nothing moves of itself. Every control is back at off.")
-    return Step(act, "safe", told("Try to start it at every control, then watch the shaft."), check, (moves,))
+    if case.windy:
+        moves = Trouble(say("It starts"), told("Nobody goes on. Lock and release again, from the first step."))
+        check = told("Nothing starts; only the wind may stir it, and it is blocked next. Every control is back at off.")
+    return Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), check, (moves,))
 
 
 def _isolate(case: Case) -> Told:
@@ -57,52 +74,3 @@ def _isolate(case: Case) -> Told:
             procedure=case.procedure, energies=energies, others=case.others,
         )  # fmt: skip
     return told("Isolate by {procedure}: {energies}.", procedure=case.procedure, energies=energies)
-
-
-def supported(case: Case, f: Figures) -> Items:
-    """The shaft held before anything that carries it is opened."""
-    tips = Trouble(
-        say("The shaft tips or the sling slips"), told("Lower it. Another place for the jack, or a second one; ask the engineer.")
-    )
-    if case.pulls:
-        does = told("Slacken, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=", ".join(case.pulls))
-        yield Step("pulls off", "support", does, told("None of it bears on the shaft any more."))
-    # an upright shaft hangs whole in its sling: what comes off it makes it lighter
-    if case.between and case.lies != "vertical":
-        does = told("Carry the shaft beside this unit and wherever something comes off. What each place carries then is not on file: ask before you lift.")
-        check = told("The shaft cannot tip, sink or roll whatever comes off.")
-    elif case.lies == "vertical" and not case.weight_on:
-        does = told("Steady the shaft sideways with a sling; its weight stays on the other unit.")
-        check = told("Hang check: the shaft does not sink when the sling is slackened by a finger's width.")
-    elif f.has("jack_mass"):
-        does = (
-            told(
-                "Hang the shaft in the sling: it carries {load}, gear rated {rating} or more.",
-                load=f("jack_mass"),
-                rating=f("jack_rating_mass"),
-            )
-            if case.lies == "vertical"
-            else told(
-                "Set jack or sling beside this unit: it carries {load}, rated {rating} or more.",
-                load=f("jack_mass"),
-                rating=f("jack_rating_mass"),
-            )
-        )
-        check = told("It carries; the shaft is not lifted yet.")
-    elif f.has("jack_load"):
-        does = told("Hold the shaft down beside this unit before you slacken anything: without it the shaft tips up here.")
-        check = told("It is held; it cannot rise.")
-        tips = Trouble(say("It still rises"), told("Slacken nothing. Hold it at a second place too; ask the engineer."))
-    else:
-        does = told("Set jack or sling beside this unit. What it carries there is not on file: ask before you lift.")
-        check = told("It carries; the shaft is not lifted yet.")
-    yield Step("support", "support", does, check, (tips,), takes=("lifting gear",), picture="jack")
-    if case.lies == "inclined":
-        yield Step("block slope", "support", told("Block the shaft so that it cannot slide down its slope."), takes=("lifting gear",))
-
-
-def way_cleared(case: Case) -> Items:
-    """What sits between the unit and the end of the shaft, off while the shaft still lies in its bearings."""
-    if case.between:
-        does = told("Clear the way. Off the shaft first: {between}. Or else all that sits toward the other end.", between=", ".join(case.between))
-        yield Step("clear way", "support", does, told("Nothing is left on the way that the ring must take."), takes=("puller",))

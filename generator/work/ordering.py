@@ -14,11 +14,11 @@ from generator.steps import Item, Sign, Step
 # acts that touch nothing of the machine, or touch it as it runs and from outside
 NO_TOUCH = {
     "sheet", "as found running", "stand clear", "released", "air", "start", "warm readings", "vibration", "look", "listen", "temperature",
-    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate", "isolate again",
+    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate",
 }  # fmt: skip
 BEARING_OUT = {"stand upright", "read clearance before", "slide on", "heat", "read designation"}
 # isolating itself, and the stops
-AROUND_ISOLATING = {"release again", "cool again", "release", "block rotor", "vent", "let cool", "height", "prove", "S0", "S1", "S8"}
+AROUND_ISOLATING = {"release", "block rotor", "vent", "drain", "let cool", "height", "prove", "S0", "S1", "S8"}
 DRIVING = {"hand tight", "mark", "turn nut", "drive up", "stop driving", "shims out", "draw flange up", "lock nut"}
 
 
@@ -61,9 +61,9 @@ class OrderingRule:
 def _r1(job: str, case: Case, acts: Acts) -> bool:
     if job == "inspect" or (job == "grease" and (case.regrease == "running" or not acts.has("strokes"))):
         return acts.has("S1") and not acts.before("isolate", "S1")
-    opening = "prove again" if job == "run in" else "S1"
+    opening = "prove" if job == "run in" else "S1"
     touching = [name for name in acts.names if name not in NO_TOUCH and name not in AROUND_ISOLATING]
-    proven = acts.in_order("isolate again", "prove again") if job == "run in" else acts.in_order("isolate", "prove", "S1")
+    proven = acts.in_order("isolate", "prove") if job == "run in" else acts.in_order("isolate", "prove", "S1")
     return not proven or any(not acts.before(opening, name) for name in touching if name != opening)
 
 

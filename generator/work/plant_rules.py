@@ -12,7 +12,7 @@ from generator.steps import Item, Step
 
 # the acts at which a rule of that kind is quoted
 ACTS = {
-    "isolating": ("isolate", "isolate again"),
+    "isolating": ("isolate",),
     "lifting": ("carry parts", "support", "cap on", "cap off"),
     "hot work": ("heat",),
     "greasing": ("strokes", "fill by hand", "stand clear"),

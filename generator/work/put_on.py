@@ -5,11 +5,13 @@ from __future__ import annotations
 from types import ModuleType
 
 from generator.case import HEATED, LOCKED_LAST, TURN, Case
-from generator.housings.steps import bolted, floated, frame_checked, housed
+from generator.housings.holding import set_down, supported, turned_by_hand, way_cleared
+from generator.housings.steps import bolted, done, floated, frame_checked, housed
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
-from generator.work.greasing import first_grease
-from generator.work.make_safe import isolated, sheet_in_hand, supported, way_cleared
+from generator.work.giving_back import given_back
+from generator.work.greasing import bearing_filled, beside_filled, by_hand, first_grease
+from generator.work.make_safe import isolated, sheet_in_hand
 
 
 def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -17,7 +19,7 @@ def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from sheet_in_hand()
     yield from isolated(case)
     yield from supported(case, f)
-    yield from way_cleared(case)
+    yield from way_cleared(case, "support")
     yield from seat_accepted(case, f)
     yield from frame_checked(case, f)
     yield from parts_matched(case, f)
@@ -28,18 +30,41 @@ def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
         yield from floated(case, f)
         yield from _bolted_last(case, f)
         yield from first_grease(case, f)
+    elif by_hand(case):
+        yield from _greased_as_it_closes(case, f)
     else:
         yield from housed(case, f)
         yield from floated(case, f)
-        yield from first_grease(case, f)
         yield from _bolted_last(case, f)
+        yield from first_grease(case, f)
     yield from given_back(case)
+
+
+def _greased_as_it_closes(case: Case, f: Figures) -> Items:
+    """The bearing is filled while it hangs in the open, the room beside it while the housing is still open."""
+    yield from bearing_filled(case, f)
+    if case.housing == "cartridge":
+        # what slides over the bearing closes at once
+        yield from beside_filled(case, f, "axial")
+        yield from housed(case, f)
+        yield from floated(case, f)
+    else:
+        yield from housed(case, f)
+        yield from floated(case, f)
+        yield from beside_filled(case, f, "grease")
+    yield from _bolted_last(case, f)
 
 
 def _bolted_last(case: Case, f: Figures) -> Items:
     yield from bolted(case, f)
-    yield Step("turn free last", "bolts", told("Turn the shaft by hand."), told("It turns as freely as before the bolts were tight."))
-    yield Sign("S6", "bolts", told("Bolts at torque, shaft free."))
+    if case.lies == "vertical":
+        yield from set_down(case, f, "bolts")
+    tight = {
+        "take-up": told("It turns as freely as before the lock nuts were tight."),
+        "cartridge": told("It turns as freely as before the stop was fitted."),
+    }.get(case.housing, told("It turns as freely as before the bolts were tight."))
+    yield Step("turn free last", "bolts", turned_by_hand(case), tight)
+    yield Sign("S6", "bolts", done(case))
 
 
 def seat_accepted(case: Case, f: Figures) -> Items:
@@ -74,31 +99,3 @@ def parts_matched(case: Case, f: Figures) -> Items:
     if case.way == HEATED:
         yield Step("measure ring", "parts", told("Measure the bore of the ring at the same temperature as the shaft."), takes=("bore gauge",))
     yield Sign("S3", "parts", told("Every part is the one on the sheet."))
-
-
-def given_back(case: Case) -> Items:
-    """Guards on, tools counted, S7, and only then power."""
-    if case.between:
-        yield Step("way back", "give back", told("Put back what came off the shaft and line it up by its own instruction."))
-    tightened = [energy for energy in case.stored if any(word in energy.lower() for word in ("tension", "weight", "spring"))]
-    if tightened or case.pulls:
-        yield Step("tension back", "give back", told("Set back by the machine's own instruction what was released: {energies}.", energies=", ".join(tightened or case.pulls)))  # fmt: skip
-    if "may turn in the wind" in case.hazards:
-        yield Step("rotor free", "give back", told("Take the block out of the rotor, hands clear of it."))
-    if case.order == "first" and not case.alone:
-        yield Step(
-            "all on", "give back", told("See that every unit of this shaft is on, locked and bolted."), None,
-            (Trouble(say("One is not"), told("Locks, jack and slings stay. Its sheet is next; guards and power come with the last unit.")),),
-        )  # fmt: skip
-    count = (
-        told("Count parts, tools and cloths back against the list: none may stay in a food zone.")
-        if case.food
-        else told("Take slings and jacks away and count the tools back. Shims under the foot stay.")
-    )
-    yield Step("count", "give back", count)
-    yield Step("floor", "give back", told("Wipe up grease and oil."))
-    yield Step("guards on", "give back", told("Put every guard back and fasten it."), told("No opening is left that a hand fits in."))
-    yield Sign("S7", "give back", told("Guards on, everyone clear: released to run."))
-    yield Step(
-        "power", "give back", told("Locks off, each by the one who put it on; power back by {procedure}.", procedure=case.procedure), None
-    )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from generator.mounting.case_of import mass_of
 from generator.mounting.sheet import MachineSheets, MountingStandard, Sheet
 from generator.say import mark, say
 from generator.show import shown, text
@@ -102,7 +101,7 @@ def _for(standard: MountingStandard, machine: MachineSheets, sheet: Sheet, needs
 def _parts(sheet: Sheet) -> Iterator[Item]:
     position = sheet.position
     bought = (position.unit,) if position.unit else (position.bearing, position.sleeve, position.housing)
-    mass = mass_of(sheet)
+    mass = sheet.number("unit_mass")
     for part in bought:
         if part is not None:
             yield Item(
@@ -145,7 +144,7 @@ def _shim(standard: MountingStandard, sheet: Sheet) -> Iterator[Item]:
 
 
 def _lifting(standard: MountingStandard, sheet: Sheet) -> Iterator[Item]:
-    rating, mass = sheet.number("jack_rating_mass"), mass_of(sheet)
+    rating, mass = sheet.number("jack_rating_mass"), sheet.number("unit_mass")
     if rating is not None:
         yield Item("lifting", say("jack or sling for the shaft"), say("rated {rating} or more", rating=text(rating)))
     else:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from types import ModuleType
 
 from generator.case import Case
-from generator.housings.steps import held_below, let_go, opened, opens, sampled
+from generator.housings.holding import supported, unit_held, way_cleared
+from generator.housings.opening import held_below, let_go, opened, opens, sampled
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Step, told
-from generator.work.make_safe import isolated, sheet_in_hand, supported, way_cleared
+from generator.work.make_safe import isolated, sheet_in_hand
 
 
 def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -21,8 +22,9 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from isolated(case)
     yield from supported(case, f)
     yield from _as_found(case)
-    yield from way_cleared(case)
+    yield from way_cleared(case, "open")
     yield from opened(case, f)
+    yield from unit_held(case, f, "open")
     if case.feeler and case.housing == "split":
         yield Step(
             "clearance as found", "open", told("Read the clearance as it is, both rows, on the side free of load."), takes=("feeler",),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from generator.case import LOCKED_LAST, Case
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
-from generator.work.make_safe import cooled, proven, released
+from generator.work.giving_back import given_back_again
+from generator.work.make_safe import isolated_again
 
 MINUTES = (15, 30, 60, 120)
 
@@ -25,7 +26,7 @@ def run_in(case: Case, f: Figures) -> Items:
     if f.has("vibration_alarm"):
         yield Step(
             "vibration", "watch", told("Read vibration at the housing, three directions, as far as it is reached from outside the guard: under {alarm}.", alarm=f("vibration_alarm")), None,
-            (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
+            _shakes(f), takes=("vibration meter",),
             blanks=(Blank("vibration", say("greatest"), "mm/s"),),
         )  # fmt: skip
     yield Sign("S8", "watch", told("Readings accepted."))
@@ -34,19 +35,27 @@ def run_in(case: Case, f: Figures) -> Items:
 
 def _seen_again(case: Case, f: Figures) -> Items:
     """After a day, and after a week: isolated again, bolts and lock tried at the same torque."""
-    yield Step("isolate again", "safe", told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure), takes=("isolation kit",))  # fmt: skip
-    if case.stored:
-        yield released("release again", case)
-    if case.hot:
-        yield cooled("cool again")
-    yield proven("prove again")
+    yield from isolated_again(case)
     if case.housing not in ("take-up", "cartridge"):
-        yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), takes=("torque tool for the bolts",))  # fmt: skip
+        yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), _turned_further(), takes=("torque tool for the bolts",))  # fmt: skip
     if case.way in LOCKED_LAST:
-        yield Step("lock again", "lock", told("Try every screw of the lock at {torque}; look at the witness line.", torque=f("lock_screw")), told("Line unbroken, nothing crept."), takes=("torque tool for the lock",))  # fmt: skip
+        yield Step("lock again", "lock", told("Try every screw of the lock at {torque}; look at the witness line.", torque=f("lock_screw")), told("Line unbroken, nothing crept."), _crept(), takes=("torque tool for the lock",))  # fmt: skip
     elif case.sleeve:
-        yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."))
-    yield Step("back again", "give back", told("Guards on, tools counted, everyone clear; then locks off, each by the one who put it on."))
+        yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."), _crept())
+    yield from given_back_again(case)
+
+
+def _shakes(f: Figures) -> tuple[Trouble, ...]:
+    over = Trouble(say("Over {alarm}", alarm=f("vibration_alarm")), told("Report it the same shift; read it again within a day."))
+    return over, Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it."))
+
+
+def _turned_further() -> tuple[Trouble, ...]:
+    return (Trouble(say("A bolt turns further"), told("Write which; all once more, and again after the next day. It goes on: paint, dirt or a foot that is not flat; tell the engineer.")),)  # fmt: skip
+
+
+def _crept() -> tuple[Trouble, ...]:
+    return (Trouble(say("Line broken"), told("Stop. It has crept: the unit is locked anew by its sheet before anything runs.")),)
 
 
 def inspected(case: Case, f: Figures) -> Items:
@@ -61,7 +70,7 @@ def inspected(case: Case, f: Figures) -> Items:
     if f.has("vibration_alarm"):
         yield Step(
             "vibration", "watch", told("Read vibration at the housing, three directions, as far as it is reached from outside the guard: under {alarm}.", alarm=f("vibration_alarm")), None,
-            (Trouble(say("It passes {trip}", trip=f("vibration_trip")), told("Stop the machine and report it.")),), takes=("vibration meter",),
+            _shakes(f), takes=("vibration meter",),
             blanks=(Blank("vibration", say("greatest"), "mm/s"),),
         )  # fmt: skip
     if case.housing == "take-up":

@@ -5,7 +5,7 @@
 
   window.seatbookAsk = function (question, yes, then) {
     var box = make("dialog", "ask"), text = make("p", "lead", question), row = make("div", "row-of-buttons"), leave = make("button", "button main", say("leave it")), agree = make("button", "button main", yes);
-    var opened = Date.now(), before = document.activeElement;
+    var opened, before = document.activeElement;
     function answer(agreed) {
       return function () {
         var apart = Date.now() - opened;
@@ -26,6 +26,7 @@
     });
     document.body.append(box);
     box.showModal();
+    opened = Date.now();
     leave.focus();
   };
 })();

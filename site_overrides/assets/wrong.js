@@ -19,7 +19,7 @@
     return [[say("what"), text(place.querySelector("summary .name"))], [say("shown value"), text(place.querySelector(".value, .fact-value"))]];
   }
   function ask(place) {
-    var id = identity(place), about = lines(place), box = make("dialog", "ask wrong-box"), head = make("h2", "", say("wrong with")), said = make("div"), row = make("div", "choices"), leave = make("button", "button main", say("leave it")), opened = Date.now();
+    var id = identity(place), about = lines(place), box = make("dialog", "ask wrong-box"), head = make("h2", "", say("wrong with")), said = make("div"), row = make("div", "choices"), leave = make("button", "button main", say("leave it")), opened;
     head.id = "wrong-head"; head.tabIndex = -1;
     box.setAttribute("aria-labelledby", "wrong-head");
     about.forEach(function (line) { said.append(make("p", "lead", line[0] + ": " + line[1])); });
@@ -38,6 +38,7 @@
     box.addEventListener("close", function () { box.remove(); });
     document.body.append(box);
     box.showModal();
+    opened = Date.now(); // a page of many steps takes its time to show the box: the bounce counts from when it stands
     head.focus();
   }
   function put(place, into, before) {

@@ -36,7 +36,7 @@ def cases() -> Iterator[Case]:
         ):
             plain = Case(
                 way, housing.word, bearing, *nut, body, lies, holds, by, order, tapped=housing.tapped, procedure="ISO-1", energies=("electric drive",),
-                stainless_bolts=body == "stainless steel", weight_on=lies == "vertical" and holds == "fixed",
+                stainless_bolts=body == "stainless steel", carrier="Q" if lies == "vertical" and holds == "free" else "",
             )  # fmt: skip
             yield from _more(plain)
 

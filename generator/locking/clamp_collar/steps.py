@@ -24,7 +24,7 @@ def put_on(case: Case, f: Figures) -> Items:
     yield Step(
         "clamp again", "lock", told("Pull once more to {torque}.", torque=f("lock_screw")), told("It does not turn."), takes=screw_key(f)
     )
-    yield from locked_and_free(case, told("Collar home, screw at torque, a gap left in the split."))
+    yield from locked_and_free(case, f, told("Collar home, screw at torque, a gap left in the split."))
 
 
 def take_off(case: Case, f: Figures) -> Items:

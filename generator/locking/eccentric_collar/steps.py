@@ -23,7 +23,7 @@ def put_on(case: Case, f: Figures) -> Items:
         takes=("soft drift", "soft hammer", "eye protection"),
     )  # fmt: skip
     yield Step("collar screw", "lock", told("Tighten the collar screw to {torque}.", torque=f("lock_screw")), takes=screw_key(f))
-    yield from locked_and_free(case, told("Collar bound the way the shaft runs, screw at torque."))
+    yield from locked_and_free(case, f, told("Collar bound the way the shaft runs, screw at torque."))
 
 
 def take_off(case: Case, f: Figures) -> Items:

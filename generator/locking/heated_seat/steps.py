@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.case import Case
+from generator.housings.holding import unit_held
 from generator.housings.steps import stood_loose
 from generator.locking.sleeve_by_clearance.steps import read_before, seals_on
 from generator.say import say
@@ -19,6 +20,7 @@ def put_on(case: Case, f: Figures) -> Items:
     )  # fmt: skip
     yield from seals_on(case)
     yield from stood_loose(case, f)
+    yield from unit_held(case, f, "lock")
     if case.dusty:
         yield Step(
             "clear the dust", "lock", told("Take the heater to a clean place outside the dust, or collect the dust and get the permit.")

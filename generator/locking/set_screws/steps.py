@@ -13,7 +13,10 @@ def put_on(case: Case, f: Figures) -> Items:
     yield from cleaned(case, told("Back the set screws out until none stands in the bore."))
     yield from aligned_before_locking(case, f)
     if not case.alone:
-        yield Step("screws in line", "lock", told("Turn the shaft until the screws of both units face the same way."))
+        does = told("Turn the shaft until the screws of both units face the same way.")
+        if case.windy:
+            does = told("Everyone clear of the rotor: block out, turn the shaft until the screws of both units face the same way, block in again.")
+        yield Step("screws in line", "lock", does)
     key = screw_key(f)
     yield Step(
         "screws half",
@@ -22,7 +25,7 @@ def put_on(case: Case, f: Figures) -> Items:
         takes=key,
         picture="screws",
     )
-    flat = Trouble(say("Screw falls into an old dent"), told("Stop. Shift the unit, or dress the shaft; a dent of the last bearing holds nothing."))  # fmt: skip
+    flat = Trouble(say("Screw falls into an old dent"), told("Screws out, turn the ring to sound metal, begin again. No sound metal under it: the engineer."))  # fmt: skip
     yield Step(
         "screws full",
         "lock",
@@ -37,7 +40,7 @@ def put_on(case: Case, f: Figures) -> Items:
         "screws again", "lock", told("Go back to the first screw: {torque} once more.", torque=f("lock_screw")), told("It does not turn."),
         (loose,), takes=key, picture="screws",
     )  # fmt: skip
-    yield from locked_and_free(case, told("Screws at torque on the second round."))
+    yield from locked_and_free(case, f, told("Screws at torque on the second round."))
 
 
 def take_off(case: Case, f: Figures) -> Items:

@@ -52,6 +52,11 @@ def seals_on(case: Case) -> Items:
     """What must be on the shaft before the bearing."""
     if case.housing != "split":
         return
+    if case.felt:
+        yield Step("felt", "lock", told("Soak the felt strips in oil and press them into the grooves of base and cap."), told("They stand proud of the groove, whole from joint to joint."), takes=("light oil",))  # fmt: skip
+        if case.holds == "fixed":
+            yield Step("seals on", "lock", told("Put the inner locating ring on the shaft before the bearing, in the order drawn."), picture="seals")  # fmt: skip
+        return
     does = (
         told("Put the inner seal and the inner locating ring on the shaft before the bearing, in the order drawn.")
         if case.holds == "fixed"

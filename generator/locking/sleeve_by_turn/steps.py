@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.case import Case
+from generator.housings.holding import set_down, turned_by_hand
 from generator.housings.steps import pulled_toward_nut, set_in_place, stood_loose
 from generator.locking.sleeve_steps import cleaned, hand_tight, nut_locked, nut_off, slid_on
 from generator.say import say
@@ -24,6 +25,9 @@ def put_on(case: Case, f: Figures) -> Items:
         yield Sign("S4", "lock", told("Load off, hand tight, marked."))
     yield from _turned(case, f)
     yield from nut_locked(case, f)
+    # what hangs in its gear does not turn freely; an upright shaft stays in its sling until the bolts hold
+    if case.lies != "vertical":
+        yield from set_down(case, f, "lock")
     yield from _checked(case)
 
 
@@ -78,6 +82,6 @@ def _checked(case: Case) -> Items:
         yield Sign("S5", "lock", told("Nut hard on the ring. Sleeve mark unmoved. Shaft free, with its end play."))
         return
     yield Step(
-        "turn free", "lock", told("Turn the shaft by hand."), told("It turns freely, the ring stands square, no seal drags."), (fails,)
+        "turn free", "lock", turned_by_hand(case), told("It turns freely, the ring stands square, no seal drags."), (fails,)
     )
     yield Sign("S5", "lock", told("Turn complete and nut locked; the mark on the shaft has not moved."))
