@@ -62,6 +62,8 @@ class Case:
     alone: bool = False  # the only unit of its shaft
     only: bool = False  # the only unit of its machine
     felt: bool = False  # felt strips seal the housing
+    coupled: bool = False  # a coupling joins its shaft to another
+    warmed: bool = False  # the process heats it, and goes on while it runs
     drained: tuple[str, ...] = ()  # of its energies what is drained
     ends: tuple[str, str] = ("first end", "second end")
     lock_toward: str = ""  # the end the lock is toward
@@ -133,6 +135,8 @@ def refusal(case: Case) -> str:
         return "sliding cartridge that is none"
     if case.floats_by == "ring loose in its housing" and case.way in (TURN, *LOCKED_LAST):
         return "insert loose in its housing"
+    if case.floats_by == "pin in a grooved shaft":
+        return "pin under a lock that clamps"
     if case.second_flange:
         return _second_flange(case)
     return ""

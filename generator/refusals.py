@@ -26,6 +26,7 @@ REFUSALS = {
     "cartridge in a guided frame": Refusal(lambda: say("No steps: this unit is said to float with its frame, and its cartridge slides already. Say which of the two it is.")),
     "sliding cartridge that is none": Refusal(lambda: say("No steps: this unit is said to float in a sliding cartridge, and its housing is none.")),
     "insert loose in its housing": Refusal(lambda: say("No steps: a ball insert sits in the sphere of its housing and cannot float there.")),
+    "pin under a lock that clamps": Refusal(lambda: say("No steps: this unit is said to float on a pin in a grooved shaft, and its lock clamps the ring to that shaft. Say which of the two it is; for a ring that slides on its shaft the maker's instruction is needed.")),
     "second flange without the maker's order": Refusal(lambda: say("No steps: gap and order of the second flange on a shaft are its maker's to say, and no document on file says them.")),
     "second flange in an order not known here": Refusal(lambda: say("No steps: the maker's order for the second flange is not one that these steps can follow. The engineer writes it out.")),
     "second flange, frame side not said": Refusal(lambda: say("No steps: the file does not say on which side of this flange its frame stands.")),

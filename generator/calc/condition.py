@@ -194,6 +194,21 @@ def run_in_temperature(
     return RunIn(ambient + 10, ambient + 40, min(_alarm(ambient, baseline), stop), stop)
 
 
+@method(
+    r"T_1 = T_0 - 10, \quad T_2 = T_0 + 10, \quad T_{\mathrm{alarm}} = T_0 + 15, \quad T_{\mathrm{stop}} = T_g - 20",
+    None,
+)
+def run_in_warmed(
+    settled: Annotated[float, Is("settled temperature of this housing, warmed by the process", "T_0", "degC", -60, 400)],
+    limit: Annotated[float, Is("continuous limit of the grease", "T_g", "degC", 0, 400)],
+) -> RunIn:
+    """How warm a housing that the process warms may become while it runs in
+    Held against its own usual with the process at its usual heat; the air says nothing of it."""
+    if settled + 15 > limit - 20:
+        raise Refused(say("it settles within 35 K of the limit of its grease: no room is left to warn and to stop"))
+    return RunIn(settled - 10, settled + 10, settled + 15, limit - 20)
+
+
 def _stop(ambient: float, limit: float) -> float:
     return min(limit - 20, ambient + 50)
 

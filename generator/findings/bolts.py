@@ -52,8 +52,8 @@ def polymer_over_torque(plant: Plant, machine: MachineSheets) -> Iterator[Polyme
 class StainlessGall:
     """Stainless on stainless welds itself together when it is tightened dry, and a torque chart for steel bolts says nothing true about it. Paste made for stainless and the figures for it clear it."""
 
-    LEVEL: ClassVar[str] = "put right"
-    HOLDS: ClassVar[tuple[str, ...]] = ()
+    LEVEL: ClassVar[str] = "hold"
+    HOLDS: ClassVar[tuple[str, ...]] = ("put on",)
     at: str
     place: Place
     why: str
@@ -97,7 +97,7 @@ def stainless_gall(plant: Plant, machine: MachineSheets) -> Iterator[StainlessGa
 class TappedBaseEngagement:
     """A bolt from below must reach far enough into its hole and not reach its end: one that bottoms clamps nothing at any torque, one too short strips. Engagement is held against what makes the bolt break first. A bolt of the right length clears it."""
 
-    LEVEL: ClassVar[str] = "put right"
+    LEVEL: ClassVar[str] = "hold"
     HOLDS: ClassVar[tuple[str, ...]] = ("put on",)
     at: str
     place: Place
@@ -114,7 +114,7 @@ class TappedBaseEngagement:
         )
 
     def clears(self) -> str:
-        return say("A bolt whose length is frame, washer and engagement, gauged; or a deeper hole.")
+        return say("A bolt whose length is frame, washer and engagement, gauged; a deeper hole; or, where no length fits, a housing or frame that leaves room for one.")
 
     def figure(self) -> tuple[float, str, str]:
         return number(self.engaged, "mm"), "mm", "less"

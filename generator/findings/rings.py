@@ -71,8 +71,8 @@ def collar_direction_unknown(plant: Plant, machine: MachineSheets) -> Iterator[C
 class SetScrewOnHardOrHollowShaft:
     """A set screw holds by biting. It must be ten points of HRC harder than the shaft, and a hollow shaft dents under it. Hardness as measured or typed is held against the screw and the maker's limit. Another way of locking, or a shaft soft enough, clears it."""
 
-    LEVEL: ClassVar[str] = "put right"
-    HOLDS: ClassVar[tuple[str, ...]] = ()
+    LEVEL: ClassVar[str] = "hold"
+    HOLDS: ClassVar[tuple[str, ...]] = ("put on",)
     at: str
     place: Place
     why: str

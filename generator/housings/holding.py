@@ -8,7 +8,10 @@ from generator.steps import Figures, Items, Step, Told, Trouble, told
 
 
 def supported(case: Case, f: Figures) -> Items:
-    """What pulls is off; then the shaft is held, level or upright."""
+    """The guards off, the coupling parted, what pulls let go of; then the shaft is held, level or upright."""
+    yield guards_off("support")
+    if case.coupled:
+        yield Step("part coupling", "support", told("Mark both halves of the coupling to each other, then part it."), takes=("paint pen", "spanner"))  # fmt: skip
     if case.pulls:
         does = told("Slacken, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=", ".join(case.pulls))
         yield Step("pulls off", "support", does, told("None of it bears on the shaft any more. What a screw or a mark says of its setting is written down first."))  # fmt: skip
@@ -18,6 +21,11 @@ def supported(case: Case, f: Figures) -> Items:
     yield _upright(case, f) if case.lies == "vertical" else _level(case, f)
     if case.lies == "inclined":
         yield Step("block slope", "support", told("Block the shaft so that it cannot slide down its slope."), takes=("lifting gear",))
+
+
+def guards_off(stage: str) -> Step:
+    """Only once it is proven that nothing can move."""
+    return Step("guards off", stage, told("Take off the guards that stand before this unit, and no others."), takes=("spanner",))
 
 
 def _upright(case: Case, f: Figures) -> Step:

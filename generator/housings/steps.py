@@ -36,7 +36,13 @@ def _bolts_ready(case: Case, f: Figures) -> Items:
         )
         return
     does = told("Lay out {count} bolts {thread}, class {class_}; threads: {state}.", count=f("bolt_count"), thread=f("bolt_thread"), class_=f("bolt_class"), state=f("thread_state"))  # fmt: skip
-    yield Step("bolts ready", "housing", does, told("Same class on every head; hard washers as listed."), takes=("thread grease",) if case.stainless_bolts else ())  # fmt: skip
+    yield Step("bolts ready", "housing", does, _heads(case), takes=("thread grease",) if case.stainless_bolts else ())  # fmt: skip
+
+
+def _heads(case: Case) -> Told:
+    if case.body == "polymer":
+        return told("Same class on every head; wide flat washers on the polymer foot, as its maker lists them.")
+    return told("Same class on every head; hard washers as listed.")
 
 
 def holes_gauged(case: Case, f: Figures) -> Items:
@@ -68,6 +74,8 @@ def stood_loose(case: Case, f: Figures) -> Items:
             yield Step("bolts in loose", stage, told("Slide the cartridge into its bore by hand, with a film of oil."), None, (stuck,), takes=("light oil",))  # fmt: skip
     elif case.housing == "split":
         yield Step("joint", stage, told("Wash the old grease out of base and cap and wipe their joint."), told("Both bear the same marks; the drain plug is in."), takes=("lint-free cloth",))  # fmt: skip
+        if case.felt:
+            yield Step("felt", stage, told("Soak the felt strips in oil and press them into the grooves of base and cap."), told("They stand proud of the groove, whole from joint to joint."), takes=("light oil",))  # fmt: skip
         yield Step("bolts in loose", stage, told("Stand the housing base on its shims under the shaft, bolts finger loose."))
     elif case.flange:
         yield Step("bolts in loose", stage, told("Put the flange bolts in, finger loose."), told("The shaft can still move endwise."))
@@ -131,7 +139,6 @@ def floated(case: Case, f: Figures) -> Items:
         "ring loose in its housing": told("Set the ring in its bore: {a} of room toward the {one}, {b} toward the {other}.", **room),
         "sliding cartridge": told("Set the cartridge: {a} of room toward the {one}, {b} toward the {other}.", **room),
         "guided frame": told("Set the frame in its guide: {a} of room toward the {one}, {b} toward the {other}.", **room),
-        "pin in a grooved shaft": told("Set the pin in its groove: {a} of room toward the {one}, {b} toward the {other}.", **room),
         "clearance inside the bearing": told("Push the shaft to both ends of its play: {a} toward the {one}, {b} toward the {other}; leave it in the middle.", **room),
     }.get(case.floats_by, told("Set how this unit floats: {a}.", a=f("floats_by")))  # fmt: skip
     tight = Trouble(say("Less room than that"), told("Stop. Growth would load both bearings; the engineer decides."))

@@ -71,12 +71,16 @@ def _load_is_off(case: Case) -> Told:
     return told("The housing slides by hand on the line of the shaft. More lift strains the next bearing.")
 
 
+def from_hand_tight(case: Case) -> Told:
+    """Back to the counting point: the grip is undone, and so is what was counted from it."""
+    if case.second_flange:
+        return told("Tap it loose as in taking off, bolts finger loose, mark wiped off; set the gap anew, then from hand tight.")
+    return told("Tap it loose as in taking off, mark wiped off, then from hand tight.")
+
+
 def nut_locked(case: Case, f: Figures) -> Items:
     """What keeps the nut from slackening, always forward."""
-    forward = Trouble(
-        say("Nut does not line up"),
-        told("Forward to the next slot within the most it may turn, never back. None within it: tap it loose as in taking off, then again from hand tight."),
-    )
+    forward = Trouble(say("Nut does not line up"), _to_a_slot(case))
     if case.nut_lock == "retaining screw":
         does = told("Turn the retaining screw into its slot, to {torque}.", torque=f("retaining_screw"))
         takes: tuple[str, ...] = ("torque tool for the lock", "key for the lock")
@@ -85,6 +89,14 @@ def nut_locked(case: Case, f: Figures) -> Items:
     else:
         does, takes = told("Bend one tab of the washer flat into the nut's slot."), ("soft drift",)
     yield Step("lock nut", "lock", does, None, (forward,), takes=takes, picture="nut turn")
+
+
+def _to_a_slot(case: Case) -> Told:
+    if case.way == CLEARANCE:
+        return told("Forward to the next slot, never back, and read both rows again: still inside. Else tap it loose as in taking off, and drive it up anew.")  # fmt: skip
+    if case.second_flange:
+        return told("Forward to the next slot within the most it may turn, never back. None within it: tap it loose, bolts finger loose, gap anew, from hand tight.")  # fmt: skip
+    return told("Forward to the next slot within the most it may turn, never back. None within it: tap it loose as in taking off, then again from hand tight.")  # fmt: skip
 
 
 def nut_off(case: Case) -> Items:

@@ -22,6 +22,8 @@ STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "ru
 
 # and those that are shut off and drained
 DRAINED = ("water", "condensate", "brine", "liquor", "liquid")
+# and those that heat a machine while it runs
+WARMS = ("hot ", "burner", "steam", "thermal", "heat")
 
 
 def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Sheet) -> Case | None:
@@ -29,46 +31,67 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
     position, locking = sheet.position, locking_of(sheet.position)
     if position.bearing is None or position.housing is None or locking is None:
         return None
-    typed, around = position.typed, position.typed.surroundings
-    isolation = machine.machine.typed.isolation
-    energies = tuple(str(energy) for energy in isolation.energies)
-    others = [one.position.letter for one in shaft.sheets if one is not sheet and one.order == "first"]
     return Case(
         way=locking.WAY,
         housing=str(position.housing.typed.style),
         bearing=str(position.bearing.typed.kind),
         **_nut(sheet),
         body=str(position.housing.typed.body.material),
-        lies=str(shaft.shaft.typed.lies),
-        holds=str(typed.holds),
+        holds=str(position.typed.holds),
         floats_by=_floats_by(sheet),
         order=sheet.order,
-        turns=str(shaft.shaft.typed.turns or ""),
-        zone=str(around.zone) if around and around.zone else "none",
-        water=str(around.water) if around and around.water else "none",
-        hot=hot(plant, machine, [sheet]),
-        hazards=_hazards(machine, energies),
-        moving=str(machine.machine.typed.moving or ""),
-        procedure=str(isolation.procedure),
-        energies=energies,
-        stored=stays(energies),
+        **_around(plant, machine, sheet),
+        **_energies(machine),
         heavy=_heavy(plant, sheet),
         **_grease(sheet),
         stainless_bolts=_stainless(sheet),
         tapped=style_of(position.housing.typed.style).tapped,
-        carrier=_carrier(shaft, sheet),
-        alone=len(shaft.sheets) == 1,
-        only=len(machine.sheets) == 1,
         felt="felt" in str(position.housing.typed.seals.kind).lower() if position.housing.typed.seals else False,
-        drained=tuple(energy for energy in energies if any(word in energy.lower() for word in DRAINED)),
-        ends=shaft.shaft.ends,
-        lock_toward=str(typed.nut or typed.collar or ""),
+        lock_toward=str(position.typed.nut or position.typed.collar or ""),
         unit=_bought(sheet),
-        others=", ".join(others),
-        pulls=tuple(str(name) for name, load in sitting(shaft.shaft) if str(load.kind) in PULLS),
-        unweighed=tuple(str(name) for name, _ in unweighed(shaft.shaft)),
-        between=_between(shaft, sheet),
-    )
+        only=len(machine.sheets) == 1,
+        **_on_shaft(shaft, sheet),
+    )  # type: ignore[arg-type]
+
+
+def _around(plant: Plant, machine: MachineSheets, sheet: Sheet) -> dict[str, object]:
+    around = sheet.position.typed.surroundings
+    return {
+        "zone": str(around.zone) if around and around.zone else "none",
+        "water": str(around.water) if around and around.water else "none",
+        "hot": hot(plant, machine, [sheet]),
+        "moving": str(machine.machine.typed.moving or ""),
+    }
+
+
+def _energies(machine: MachineSheets) -> dict[str, object]:
+    isolation = machine.machine.typed.isolation
+    energies = tuple(str(energy) for energy in isolation.energies)
+    return {
+        "procedure": str(isolation.procedure),
+        "energies": energies,
+        "stored": stays(energies),
+        "hazards": _hazards(machine, energies),
+        "warmed": any(word in energy.lower() for word in WARMS for energy in energies),
+        "drained": tuple(energy for energy in energies if any(word in energy.lower() for word in DRAINED)),
+    }
+
+
+def _on_shaft(shaft: ShaftSheet, sheet: Sheet) -> dict[str, object]:
+    """How it lies and turns, what else is on it, and what each of it weighs or pulls."""
+    things = sitting(shaft.shaft)
+    return {
+        "lies": str(shaft.shaft.typed.lies),
+        "turns": str(shaft.shaft.typed.turns or ""),
+        "ends": shaft.shaft.ends,
+        "carrier": _carrier(shaft, sheet),
+        "alone": len(shaft.sheets) == 1,
+        "others": ", ".join(one.position.letter for one in shaft.sheets if one is not sheet and one.order == "first"),
+        "coupled": _coupled(shaft),
+        "pulls": tuple(str(name) for name, load in things if str(load.kind) in PULLS),
+        "unweighed": tuple(str(name) for name, _ in unweighed(shaft.shaft)),
+        "between": _between(shaft, sheet),
+    }
 
 
 def _hazards(machine: MachineSheets, energies: Iterable[str]) -> frozenset[str]:
@@ -111,6 +134,11 @@ def _carrier(shaft: ShaftSheet, sheet: Sheet) -> str:
         return ""
     on = str(shaft.shaft.typed.weight_on or (shaft.loads.holder if shaft.loads else "") or anchor_of(shaft.shaft).letter)
     return "" if on == sheet.position.letter else on
+
+
+def _coupled(shaft: ShaftSheet) -> bool:
+    typed = shaft.shaft.typed
+    return typed.coupling_gap is not None or any(str(load.kind) == "coupling" for load in (typed.loads or {}).values())
 
 
 def _floats_by(sheet: Sheet) -> str:

@@ -29,12 +29,9 @@ def highest_speed(bench: Bench) -> Value:
 
 def bearing_temperature(bench: Bench) -> Known:
     """What the housing reaches: read, typed, the shaft's, else warmer than the air by what practice assumes; each a step weaker, and marked."""
-    read = _settled(bench)
-    typed = bench.position.typed.temperature
-    if read:
-        return read.value
-    if typed is not None and typed.bearing is not None:
-        return typed.bearing
+    settled = settled_temperature(bench)
+    if settled is not None:
+        return settled
     if bench.shaft.typed.temperature is not None:
         return bench.shaft.typed.temperature.shaft.remark(say("bearing temperature not measured: the shaft's is taken"))
     around = bench.position.typed.surroundings
@@ -42,6 +39,12 @@ def bearing_temperature(bench: Bench) -> Known:
         warm = warmer_than.of(air=around.air, over=bench.practice("starts_over"))
         return warm.remark(say("bearing temperature not measured: assumed over the air")) if isinstance(warm, Value) else warm
     return Withheld(say("no temperature is known at this bearing"), (Need("reading", bench.position.id, say("housing temperature")),))
+
+
+def settled_temperature(bench: Bench) -> Value | None:
+    """What the housing is known to settle at: read, else typed; None where it is neither."""
+    read, typed = _settled(bench), bench.position.typed.temperature
+    return read.value if read else typed.bearing if typed is not None else None
 
 
 def _settled(bench: Bench) -> Reading | None:

@@ -7,10 +7,12 @@ from collections.abc import Iterator
 from generator.calc.condition import defect_frequencies, significant_change, vibration_alarms
 from generator.calc.equivalent import pitch_circle
 from generator.mounting.bench import Bench, worded
-from generator.mounting.chains.condition import fan_vibration_limits, run_in_of_thickener, vibration_zone
+from generator.mounting.chains.condition import fan_vibration_limits, run_in_of_thickener, run_in_of_thickener_warmed, vibration_zone
+from generator.mounting.grease_limits import settled_temperature
 from generator.mounting.sheet import Line
 from generator.plant.plant import Reading
 from generator.say import say
+from generator.units import convert
 from generator.value import Known, LookedUp, Need, Results, Rows, Value, Withheld
 
 FREQUENCIES = {
@@ -40,11 +42,34 @@ def _run_in(bench: Bench) -> Iterator[Line]:
         if around is not None and around.air is not None
         else Withheld(say("the air around is not typed"), (Need("entry", bench.position.place.file, "surroundings: {air: 20 degC}"),))
     )
-    found = run_in_of_thickener.of(thickener=worded(grease.typed.thickener), ambient=air, of_sheet=grease.typed.runs.to)
+    thickener, limit = worded(grease.typed.thickener), grease.typed.runs.to
+    found = run_in_of_thickener.of(thickener=thickener, ambient=air, of_sheet=limit)
+    settled = _warmed(bench, found) if isinstance(air, Value) else None
+    if settled is not None:
+        found = run_in_of_thickener_warmed.of(thickener=thickener, settled=settled, of_sheet=limit)
     note = say("Read the housing at 0, 15, 30, 60, 120 and 240 minutes. A rise, then a small fall, is usual.")
     yield Line("run_in_usual", "watch", say("Usual after running in, up to"), found.usual_to, note=note)
     yield Line("run_in_alarm", "watch", say("Look into it from"), found.alarm)
     yield Line("run_in_stop", "watch", say("Stop the machine at"), found.stop)
+
+
+def _warmed(bench: Bench, usual: Results) -> Known | None:
+    """The settled temperature of a housing that is warmer than its own friction makes it; withheld where only the shaft is known to be."""
+    settled = settled_temperature(bench)
+    shaft = bench.shaft.typed.temperature
+    known = [one for one in (settled, shaft.shaft if shaft else None) if one is not None]
+    if not any(_over(one, usual) for one in known):
+        return None
+    if settled is not None:
+        return settled
+    need = Need("entry", bench.position.place.file, "temperature: {bearing: 70 degC}")
+    return Withheld(say("the process warms this shaft, and what the housing settles at is not known"), (need,))
+
+
+def _over(temperature: Value, usual: Results) -> bool:
+    """Whether it lies over what friction alone explains; where the air leaves nothing, it does."""
+    most = usual.usual_to
+    return not isinstance(most, Value) or convert(temperature.content, temperature.unit, "degC") > most.content
 
 
 def _vibration(bench: Bench) -> Iterator[Line]:

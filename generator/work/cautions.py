@@ -113,6 +113,8 @@ GUARDS: Mapping[str, tuple[tuple[str, Asks], ...]] = {
     "see it settle": (("D2", _always),),
     "floor": (("C2", _always),),
     "count": (("N9", lambda case: case.food),),
+    "count in": (("N9", _always),),
+    "run cool": (("D2", _always),),
 }  # fmt: skip
 
 

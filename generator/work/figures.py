@@ -15,8 +15,8 @@ from generator.value import Band, Value, Withheld
 
 # what is set on a tool's own scale stays as the tool is marked
 AS_MARKED = ("bolt_setting", "bolt_half")
-# what must be reached and can only be set or gauged so finely is said upward
-UPWARD = {"engagement_needed": 0, "jack_mass": None, "jack_rating_mass": None, "whole_mass": None, "whole_rating_mass": None}
+# what must be reached and can only be set or gauged so finely is said upward; in these units as a whole number
+UPWARD = {"engagement_needed": "mm", "heat_to": "degC degF", "jack_mass": "", "jack_rating_mass": "", "whole_mass": "", "whole_rating_mass": ""}
 
 
 class SheetFigures:
@@ -70,7 +70,7 @@ class SheetFigures:
         if key in UPWARD and isinstance(value, Value):
             unit = first_unit(value, self.first)
             number = convert(value.content, value.unit, unit)
-            return with_unit(figure(number, unit, UPWARD[key] if unit == "mm" else None, "up"), unit)
+            return with_unit(figure(number, unit, 0 if unit in UPWARD[key].split() else None, "up"), unit)
         text = shown(self._as_read(value), "metric" if key in AS_MARKED else self.first).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)

@@ -14,6 +14,8 @@ def given_back(case: Case) -> Items:
     """After a unit was put on."""
     if case.between:
         yield Step("way back", "give back", told("Put back what came off the shaft, a unit by its own sheet, and line it up by its own instruction."))
+    if case.coupled:
+        yield Step("join coupling", "give back", told("Line the coupling up by its own instruction, and join it by the marks."))
     if not case.only:
         yield Step(
             "all on", "give back", told("See that every unit of this machine is on, locked and bolted."), None,
@@ -26,8 +28,9 @@ def given_back(case: Case) -> Items:
     yield Step("gear away", "give back", told("Take slings, jacks and blocks away. Shims under the foot stay."))
     if case.windy:
         yield Step("rotor free", "give back", told("Take the block out of the rotor, hands clear of it."))
-    count = told("Count parts, tools and cloths back against the list: none may stay in a food zone.") if case.food else told("Count the tools back.")  # fmt: skip
-    yield Step("count", "give back", count)
+    yield from counted_back(case)
+    if not case.food:
+        yield Step("count", "give back", told("Count the tools back."))
     yield Step("floor", "give back", told("Wipe up grease and oil."))
     yield from _closed(case)
 
@@ -35,9 +38,20 @@ def given_back(case: Case) -> Items:
 def given_back_greased(case: Case) -> Items:
     """After a greasing at standstill, and after the recheck: nothing was let go of but by a block."""
     yield from _unblocked(case)
-    if case.food:
-        yield Step("count", "give back", told("Count tools and cloths back against the list: none may stay in a food zone."))
+    yield from counted_back(case)
     yield from _closed(case)
+
+
+def counted_in(case: Case, stage: str) -> Items:
+    """What goes into a food zone is known, so that what comes out can be held against it."""
+    if case.food:
+        yield Step("count in", stage, told("Write on the list every part, tool and cloth that goes into the food zone."))
+
+
+def counted_back(case: Case) -> Items:
+    """And comes out again."""
+    if case.food:
+        yield Step("count", "give back", told("Count parts, tools and cloths back against the list: none may stay in a food zone."))
 
 
 def given_back_again(case: Case) -> Items:

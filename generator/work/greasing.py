@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from generator.case import CLEARANCE, HEATED, Case
+from generator.housings.holding import guards_off
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Step, Told, Trouble, told
-from generator.work.giving_back import given_back_greased
+from generator.work.giving_back import counted_back, counted_in, given_back_greased
 from generator.work.make_safe import isolated_to_grease
 
 OTHERWISE = ("automatic", "oil", "sealed for life")
@@ -101,17 +102,24 @@ def greased(case: Case, f: Figures) -> Items:
         yield from _looked_at(case)
         return
     running = case.regrease == "running"
+    yield from counted_in(case, "safe")
     if running:
         yield Step("stand clear", "safe", told("Stand where the fitting is, outside the guard: nothing loose, nothing to lean over."), None)
     else:
         yield from isolated_to_grease(case)
+        if case.fitting in ("inside the guard", ""):
+            yield guards_off("safe")
     yield from through_the_fitting(case, f, _strokes(case, f))
-    if not running:
-        yield from given_back_greased(case)
+    yield from counted_back(case) if running else given_back_greased(case)
+    settled = (
+        told("A rise, then a fall, is usual; settled it is not over {usual}.", usual=f("run_in_usual"))
+        if f.has("run_in_usual")
+        else told("A rise, then a fall, is usual; settled it is no warmer than it was before.")
+    )
     climbs = Trouble(say("Still climbing after two hours"), told("Stop the machine and report it: too much grease, the wrong one, or a bearing that fails."))  # fmt: skip
     yield Step(
         "see it settle", "watch", told("Read the housing after half an hour of running, then after two hours."),
-        told("A rise, then a fall, is usual; settled it is not over {usual}.", usual=f("run_in_usual")), (climbs,), takes=("thermometer",),
+        settled, (climbs,), takes=("thermometer",),
         blanks=(Blank("housing temperature", say("after 2 hours"), "degC"),),
     )  # fmt: skip
 

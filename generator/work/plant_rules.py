@@ -17,7 +17,7 @@ ACTS = {
     "hot work": ("heat",),
     "greasing": ("strokes", "fill by hand", "stand clear"),
     "working at height": ("height",),
-    "working with food": ("count", "wipe off"),
+    "working with food": ("count in", "count", "wipe off"),
     "in dust": ("clear the dust", "face", "dust"),
     "locking": ("screws again", "collar screw", "clamp again", "lock nut", "lock again"),
     "bolting": ("bolts final", "bolts again"),
@@ -27,7 +27,7 @@ ACTS = {
 
 
 def quoted(plant: Plant, machine: MachineSheets, sheet: Sheet, item: Item) -> Item:
-    """The step with the rules that apply to it, each in the plant's own words with who decided it."""
+    """The step with the rules that apply to it, each in the plant's own words with who decided it; where it is isolated, what is minded at this machine."""
     if not isinstance(item, Step):
         return item
     found = tuple(
@@ -38,6 +38,9 @@ def quoted(plant: Plant, machine: MachineSheets, sheet: Sheet, item: Item) -> It
         and _here(str(rule.quoted_at), sheet)
         and _covers(rule.where, machine, sheet)
     )
+    note = machine.machine.typed.note
+    if item.act == "isolate" and note:
+        found = (say("Mind here: {note}.", note=str(note).rstrip(".")), *found)
     return replace(item, quotes=found) if found else item
 
 

@@ -9,7 +9,7 @@ from generator.housings.holding import set_down, supported, turned_by_hand, way_
 from generator.housings.steps import bolted, done, floated, frame_checked, housed
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
-from generator.work.giving_back import given_back
+from generator.work.giving_back import counted_in, given_back
 from generator.work.greasing import bearing_filled, beside_filled, by_hand, first_grease
 from generator.work.make_safe import isolated, sheet_in_hand
 
@@ -17,6 +17,7 @@ from generator.work.make_safe import isolated, sheet_in_hand
 def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
     """Every step and stop, in order."""
     yield from sheet_in_hand()
+    yield from counted_in(case, "safe")
     yield from isolated(case)
     yield from supported(case, f)
     yield from way_cleared(case, "support")

@@ -68,7 +68,7 @@ def take_along(standard: MountingStandard, machine: MachineSheets, jobs: Mapping
     """Everything for all positions of a machine, by group; each item knows the positions it is for."""
     found: dict[tuple[str, str, str], Item] = {}
     for sheet in machine.sheets:
-        for item in _for(standard, machine, sheet, _needs(jobs[sheet.id])):
+        for item in _for(standard, machine, sheet, jobs[sheet.id]):
             key = (item.group, item.name, item.size)
             known = found.get(key)
             positions = (*known.positions, sheet.position.letter) if known else (sheet.position.letter,)
@@ -84,16 +84,22 @@ def _needs(jobs: Mapping[str, Procedure]) -> tuple[str, ...]:
     return tuple(dict.fromkeys((*named, "position sheet", "record sheet")))
 
 
-def _for(standard: MountingStandard, machine: MachineSheets, sheet: Sheet, needs: tuple[str, ...]) -> Iterator[Item]:
+def _for(standard: MountingStandard, machine: MachineSheets, sheet: Sheet, jobs: Mapping[str, Procedure]) -> Iterator[Item]:
     isolation = machine.machine.typed.isolation
     energies = ", ".join(str(energy) for energy in isolation.energies)
     yield Item("isolation", say("locks, tags and keys for {procedure}", procedure=isolation.procedure), notes=(energies,))
     yield Item("protection", say("gloves, shoes and what the site asks for"))
     yield from _parts(sheet)
-    for word in needs:
-        if word in PLAIN:
+    around = sheet.position.typed.surroundings
+    food = around is not None and "food" in str(around.zone or "")
+    for word in _needs(jobs):
+        if word == "light oil" and food:
+            yield Item("consumables", say("light oil registered for incidental contact with food"))
+        elif word in PLAIN:
             group, name = PLAIN[word]
             yield Item(group, say(name))
+        elif word in GREASES and jobs["grease"].held:
+            yield Item("consumables", say("grease: HELD"), notes=(say("{why}. Ask before you take any.", why="; ".join(jobs["grease"].held)),))
         elif word in CHOSEN:
             yield from CHOSEN[word](standard, sheet)
 
@@ -201,9 +207,9 @@ def _key(standard: MountingStandard, sheet: Sheet) -> Iterator[Item]:
     yield Item("tools", say("hexagon key, whole and unworn"), size, missing=not size)
 
 
+GREASES = {"grease": _grease, "grease gun": _gun}
 CHOSEN = {
-    "grease": _grease,
-    "grease gun": _gun,
+    **GREASES,
     "shim stock": _shim,
     "lifting gear": _lifting,
     "spanner": _spanner,

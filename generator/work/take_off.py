@@ -9,6 +9,7 @@ from generator.housings.holding import supported, unit_held, way_cleared
 from generator.housings.opening import held_below, let_go, opened, opens, sampled
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Step, told
+from generator.work.giving_back import counted_back, counted_in
 from generator.work.make_safe import isolated, sheet_in_hand
 
 
@@ -19,6 +20,9 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
         takes=("thermometer",), blanks=(Blank("housing temperature", say("as found"), "degC"),),
     )  # fmt: skip
     yield from sheet_in_hand()
+    yield from counted_in(case, "safe")
+    if case.hot and case.warmed:
+        yield Step("run cool", "safe", told("Shut the heat off and let it run until it is cool; only then stop it."), told("A shaft that stops hot bends."))
     yield from isolated(case)
     yield from supported(case, f)
     yield from _as_found(case)
@@ -36,6 +40,7 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
         yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), held_below(case) or told("Nothing is driven along the shaft."))  # fmt: skip
     yield Step("look at seat", "seat", told("Wipe the seat and look: wear, colour, old dents."), told("Write it on the record sheet."), takes=("lint-free cloth",))  # fmt: skip
     yield Step("keep parts", "parts", told("Tag the failed parts and keep them until the engineer has seen them."), takes=("tags",))
+    yield from counted_back(case)
     yield Step("leave safe", "give back", told("Leave the shaft held and the locks on. No power until a unit is on again and S7 is signed."))
 
 

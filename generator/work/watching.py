@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from generator.case import LOCKED_LAST, Case
+from generator.housings.holding import guards_off
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
 from generator.work.giving_back import given_back_again
@@ -19,7 +20,7 @@ def run_in(case: Case, f: Figures) -> Items:
     stop = Trouble(say("It passes {stop}", stop=f("run_in_stop")), told("Stop the machine. Isolate before you look."))
     climbs = Trouble(say("Still climbing at two hours, or over {alarm}", alarm=f("run_in_alarm")), told("Stop and report it. Too much grease peaks and falls; a wrong fit goes on climbing."))  # fmt: skip
     yield Step(
-        "warm readings", "watch", told("Read the housing at the marked spot after 15, 30, 60 and 120 minutes."),
+        "warm readings", "watch", told("Read the housing at the marked spot after 15, 30, 60 and 120 minutes. At {stop} it is stopped.", stop=f("run_in_stop")),
         told("It rises, peaks, falls and settles at or under {usual}.", usual=f("run_in_usual")), (stop, climbs), takes=("thermometer",),
         blanks=tuple(Blank("housing temperature", say("{minutes} min", minutes=minutes), "degC") for minutes in MINUTES),
     )  # fmt: skip
@@ -36,6 +37,7 @@ def run_in(case: Case, f: Figures) -> Items:
 def _seen_again(case: Case, f: Figures) -> Items:
     """After a day, and after a week: isolated again, bolts and lock tried at the same torque."""
     yield from isolated_again(case)
+    yield guards_off("safe")
     if case.housing not in ("take-up", "cartridge"):
         yield Step("bolts again", "bolts", told("Try every housing bolt at {setting}.", setting=f("bolt_setting")), told("None turns by more than a few degrees."), _turned_further(), takes=("torque tool for the bolts",))  # fmt: skip
     if case.way in LOCKED_LAST:
@@ -43,6 +45,12 @@ def _seen_again(case: Case, f: Figures) -> Items:
     elif case.sleeve:
         yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."), _crept())
     yield from given_back_again(case)
+
+
+def _hot(f: Figures) -> Trouble:
+    if not f.has("run_in_alarm"):
+        return Trouble(say("Ten degrees over its own usual, or hotter than ever"), told("Report it the same shift. When to stop is not on file: ask."))  # fmt: skip
+    return Trouble(say("Over {alarm}, or ten degrees over its own usual", alarm=f("run_in_alarm")), told("Report it the same shift. Over {stop}: stop the machine.", stop=f("run_in_stop")))  # fmt: skip
 
 
 def _shakes(f: Figures) -> tuple[Trouble, ...]:
@@ -62,7 +70,7 @@ def inspected(case: Case, f: Figures) -> Items:
     """Look, listen, feel from outside the guard; nothing is opened and nothing isolated."""
     yield Step("look", "watch", told("From outside the guard, look: leaks, colour of the grease, loose bolts, witness marks."), told("One change against last time means more than one limit."))  # fmt: skip
     yield Step("listen", "watch", told("Listen with a rod or a meter on the marked spot, if it can be reached from outside."), told("Even, without knocking or whistling."))  # fmt: skip
-    hot = Trouble(say("Over {alarm}, or ten degrees over its own usual", alarm=f("run_in_alarm")), told("Report it the same shift. Over {stop}: stop the machine.", stop=f("run_in_stop")))  # fmt: skip
+    hot = _hot(f)
     yield Step(
         "temperature", "watch", told("Read housing and air at the marked spots."), None, (hot,), takes=("thermometer",),
         blanks=(Blank("housing temperature", say("housing"), "degC"), Blank("air temperature", say("air"), "degC")),

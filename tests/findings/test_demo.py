@@ -29,7 +29,7 @@ FAULTS = {
     ("UTL-01/E", "free in name only"), ("UTL-01/F", "inch metric near miss"), ("UTL-01/G", "free in name only"),
     ("UTL-02/A", "regrease running behind guard"), ("UTL-03/A", "set screw on hard or hollow shaft"),
     ("UTL-03/B", "set screw on hard or hollow shaft"), ("WSH-01/A", "stainless gall"), ("WSH-02/A", "free in name only"),
-    ("WSH-02/A", "vertical weight on free"), ("WSH-03/screw", "two fixed bearings"),
+    ("WSH-02/mixer", "vertical weight on free"), ("WSH-03/screw", "two fixed bearings"),
 }  # fmt: skip
 
 

@@ -65,7 +65,7 @@ CASES: list[tuple[str, str, bool, list[Edit]]] = [
     ("stainless gall", "WSH-01/A", True, [(M.format("WSH-01"), "thread: dry", "thread: paste")]),
     ("tapped base engagement", "PAK-03/C", True, [(M.format("PAK-03"), "length: 45 mm, through: 25 mm", "length: 47 mm, through: 25 mm")]),
     ("tapped base engagement", "PAK-03/C", False, [(M.format("PAK-03"), "length: 45 mm, through: 25 mm", "length: 46 mm, through: 25 mm")]),
-    ("vertical weight on free", "WSH-02/A", False, [(M.format("WSH-02"), "weight_on: A", "weight_on: B")]),
+    ("vertical weight on free", "WSH-02/mixer", False, [(M.format("WSH-02"), "weight_on: A", "weight_on: B")]),
     ("free in name only", "UTL-01/E", False, [(M.format("UTL-01"), "at: 8300 mm\n        holds: free", "at: 8300 mm\n        holds: free\n        floats: {by: pin in a grooved shaft, drive end: 2 mm, far end: 2 mm}")]),
     ("dust zone ignition", "INT-02/A", True, [(M.format("INT-02"), "inside: the open\n        watched: {monitor: temperature, stops_at: 80 degC}", "inside: the casing")]),
     ("dust zone ignition", "INT-02/A", False, [(M.format("INT-02"), "inside: the open", "inside: the casing")]),

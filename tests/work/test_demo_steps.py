@@ -11,6 +11,7 @@ from generator.mounting.standard import mounting_standard
 from generator.plant.resolve import read_plant
 from generator.steps import Procedure
 from generator.work.compose import procedures
+from generator.work.take_along import take_along
 from tests.copies import copy_of_demo
 
 PLANT = Path(__file__).parents[2] / "plant_data"
@@ -161,3 +162,55 @@ def test_nobody_gives_back_a_shaft_with_a_unit_missing_or_a_blocked_rotor(jobs: 
         assert put_on.index("all on") < put_on.index("tension back") < put_on.index("gear away") < put_on.index("guards on")
     again = acts(jobs["INT-02/A"]["run in"])
     assert again.index("isolate") < again.index("release") < again.index("prove") < again.index("bolts again") < again.index("blocks out")
+
+
+def test_an_upright_shaft_leans_on_nothing_that_is_held(jobs: dict[str, dict[str, Procedure]]) -> None:
+    # A is to carry the weight and is held: B, which leans on it, is not taken off either
+    assert jobs["WSH-02/B"]["take off"].held and jobs["WSH-02/B"]["put on"].held
+    lower = jobs["UTL-02/B"]["put on"]
+    assert says(lower, "support").endswith("its weight stays on A.")
+    assert "the weight" not in says(lower, "set down") and "carries the shaft now" in says(jobs["UTL-02/A"]["put on"], "set down")
+
+
+def test_no_machine_runs_in_while_another_unit_of_it_is_held(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert jobs["BYP-02/B"]["put on"].open and jobs["BYP-02/B"]["run in"].held == ("A, nut thread not sleeve thread",)
+    assert jobs["INT-02/B"]["run in"].open
+
+
+def test_figures_that_must_be_reached_are_said_upward(jobs: dict[str, dict[str, Procedure]]) -> None:
+    # 103.3 and 13.939 by their sheets: no heater is set and no hole gauged to a thousandth
+    assert "104 °C" in says(jobs["MIL-01/A"]["put on"], "heat")
+    assert "14 mm" in says(jobs["PAK-03/A"]["put on"], "gauge hole")
+
+
+def test_a_housing_the_process_warms_is_held_against_its_own_usual(jobs: dict[str, dict[str, Procedure]]) -> None:
+    # DRY-01/A settles at 85 in 20 degrees of air: 85 + 10 and 85 + 15 (common practice, no source)
+    readings = next(step for step in jobs["DRY-01/A"]["run in"].steps if step.act == "warm readings")
+    assert "at or under 95\u00a0°C" in str(readings.check) and "over 100\u00a0°C" in readings.troubles[1].seen
+    assert jobs["DRY-02/A"]["run in"].held == ("no figure: Stop the machine at",)
+
+
+def test_what_a_machine_asks_for_is_said_where_it_is_isolated(jobs: dict[str, dict[str, Procedure]]) -> None:
+    isolate = next(step for step in jobs["INT-04/A"]["take off"].steps if step.act == "isolate")
+    assert isolate.quotes[0] == "Mind here: hold the impeller with its strap before the belt comes off."
+
+
+def test_a_new_insert_is_given_nothing_unless_its_maker_says_how_much(jobs: dict[str, dict[str, Procedure]]) -> None:
+    assert "no grease" in acts(jobs["INT-02/B"]["put on"]) and "strokes" not in acts(jobs["INT-02/B"]["put on"])
+    assert "strokes" in acts(jobs["INT-02/B"]["grease"])
+
+
+def test_a_grease_that_is_held_is_on_no_list(tmp_path: Path) -> None:
+    # a split housing is filled by hand: its grease is on the list, until it is one that may not come near food
+    copy_of_demo(tmp_path / "plant")
+    typed = tmp_path / "plant/plant.yml"
+    for zone, named in (("combustible dust", True), ("food", False)):
+        was = (PLANT / "plant.yml").read_text(encoding="utf-8")
+        typed.write_text(was.replace("zone: combustible dust", f"zone: {zone}"), encoding="utf-8")
+        plant, _ = read_plant(tmp_path / "plant", date(2026, 11, 25))
+        assert plant
+        standard = mounting_standard(plant)
+        machine = next(one for one in standard.machines if one.machine.tag == "INT-01")
+        listed = take_along(standard, machine, procedures(standard, machine))
+        assert any("Rowan" in item.name for item in listed) == named
+        assert any("HELD" in item.name for item in listed) != named

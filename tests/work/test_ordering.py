@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
+from dataclasses import replace
 from itertools import combinations
 
 import pytest
 
-from generator.case import WAYS, Case, refusal
+from generator.case import LOCKED_LAST, WAYS, Case, refusal
 from generator.refusals import REFUSALS
 from generator.steps import JOBS, Item, Sign, Step
 from generator.work.compose import composed
@@ -123,3 +124,42 @@ def test_a_second_mark_is_caught() -> None:
 def test_rules_are_fourteen_and_numbered() -> None:
     assert [rule.number for rule in RULES] == [f"R{number}" for number in range(1, 15)]
     assert all(a.says != b.says for a, b in combinations(RULES, 2))
+
+
+def test_what_hangs_upright_is_held_before_it_is_loose_and_let_down_before_it_is_signed() -> None:
+    seen = 0
+    for case in cases():
+        if case.lies != "vertical":
+            continue
+        for job, loose, last in (("put on", "slide on", "S6"), ("take off", "unlock", "leave safe")):
+            acts = Acts(composed(job, case, All()).items)
+            if not acts.names:
+                continue
+            seen += 1
+            assert acts.in_order("support", "hold unit", last), (job, case)
+            assert acts.before("hold unit", loose) and acts.before("hold unit", "push to shoulder"), (job, case)
+            if job == "put on":
+                locked = "S5" if case.way in LOCKED_LAST else "bolts final"
+                assert acts.in_order(locked, "set down", "S6"), case
+    assert seen > 5000
+
+
+def test_no_shaft_that_another_unit_carries_is_lifted() -> None:
+    for case in cases():
+        if case.carrier:
+            said = " ".join(str(step.does) for step in composed("put on", case, All()).steps)
+            assert "Let the sling carry" not in said and "Hang the shaft" not in said and "carries the shaft now" not in said
+
+
+def test_a_rotor_is_blocked_once_it_cannot_start_and_free_before_the_guards_are_on() -> None:
+    windy = frozenset({"may turn in the wind"})
+    for case in cases():
+        if case.works == "draws the sleeve" or case.body != "grey iron":
+            continue
+        for job in ("put on", "grease", "run in"):
+            acts = Acts(composed(job, replace(case, hazards=windy), All()).items)
+            if acts.has("block rotor"):
+                assert acts.in_order("prove", "block rotor", "rotor free") and acts.before("rotor free", "guards on"), (job, case)
+                # what is blocked is turned with the block out
+                turned = [step for step in composed(job, replace(case, hazards=windy), All()).steps if "turn the shaft" in str(step.does).lower()]
+                assert all("block out" in str(step.does) for step in turned), (job, case)

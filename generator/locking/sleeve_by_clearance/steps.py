@@ -53,7 +53,6 @@ def seals_on(case: Case) -> Items:
     if case.housing != "split":
         return
     if case.felt:
-        yield Step("felt", "lock", told("Soak the felt strips in oil and press them into the grooves of base and cap."), told("They stand proud of the groove, whole from joint to joint."), takes=("light oil",))  # fmt: skip
         if case.holds == "fixed":
             yield Step("seals on", "lock", told("Put the inner locating ring on the shaft before the bearing, in the order drawn."), picture="seals")  # fmt: skip
         return
@@ -84,9 +83,10 @@ def _driven_up(case: Case, f: Figures) -> Items:
     does = told("Stop when {taken} of clearance has been taken.", taken=f("reduction"))
     yield Step("stop driving", "lock", does, None, (early, late))
     blanks = (Blank("clearance left row 1", say("row 1 left"), "mm"), Blank("clearance left row 2", say("row 2 left"), "mm"))
+    less = Trouble(say("Less is left"), told("Stop. Tap it loose as in taking off; seat, taper and class are looked at, and the engineer decides."))  # fmt: skip
     yield Step(
         "read clearance after", "lock", told("Read what is left, both rows: never under {least}.", least=f("least_left")),
-        told("Before less after is what was taken."), blanks=blanks, takes=("feeler",), picture="feeler",
+        told("Before less after is what was taken."), (less,), blanks=blanks, takes=("feeler",), picture="feeler",
     )  # fmt: skip
 
 

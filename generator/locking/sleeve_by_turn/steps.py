@@ -5,7 +5,7 @@ from __future__ import annotations
 from generator.case import Case
 from generator.housings.holding import set_down, turned_by_hand
 from generator.housings.steps import pulled_toward_nut, set_in_place, stood_loose
-from generator.locking.sleeve_steps import cleaned, hand_tight, nut_locked, nut_off, slid_on
+from generator.locking.sleeve_steps import cleaned, from_hand_tight, hand_tight, nut_locked, nut_off, slid_on
 from generator.say import say
 from generator.steps import Figures, Items, Sign, Step, Trouble, told
 
@@ -39,7 +39,7 @@ def take_off(case: Case, f: Figures) -> Items:
 def _drawn_up(case: Case, f: Figures) -> Items:
     """The second flange: flush by its bolts while nut and mark stay as they are."""
     yield Step("shims out", "lock", told("Take the shim stock out by its tails."))
-    bind = Trouble(say("Bolts bind or the gap closes on one side"), told("Slacken, open the gap again, begin from hand tight."))
+    bind = Trouble(say("Bolts bind or the gap closes on one side"), from_hand_tight(case))
     yield Step(
         "draw flange up", "lock", told("Draw the flange up flush, the bolts in turn, a little each. Leave the nut; make no new mark."),
         told("No blade goes between flange and frame."), (bind,), takes=("spanner", "feeler"), picture="flange gap",
@@ -47,7 +47,7 @@ def _drawn_up(case: Case, f: Figures) -> Items:
 
 
 def _turned(case: Case, f: Figures) -> Items:
-    void = Trouble(say("Sleeve turned"), told("The count is void. Tap it loose as in taking off, and back to hand tight."))
+    void = Trouble(say("Sleeve turned: the count is void"), from_hand_tight(case))
     hard = Trouble(
         say("Goes very hard before the least turn"),
         told("Stop. Shaft over its limit, dry taper or a false start: loosen, look, begin again."),
@@ -70,7 +70,7 @@ def _turned(case: Case, f: Figures) -> Items:
 
 
 def _checked(case: Case) -> Items:
-    fails = Trouble(say("One of them fails"), told("Tap it loose as in taking off, and back to hand tight."))
+    fails = Trouble(say("One of them fails"), from_hand_tight(case))
     if case.second_flange:
         yield Step(
             "end checks",

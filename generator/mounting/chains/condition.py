@@ -2,7 +2,7 @@
 
 from typing import Annotated, Any, Literal, NamedTuple
 
-from generator.calc.condition import VELOCITY, run_in_temperature, vibration_zones
+from generator.calc.condition import VELOCITY, run_in_temperature, run_in_warmed, vibration_zones
 from generator.method import Is, chain
 from generator.say import say
 from generator.tables import condition as look_up
@@ -80,6 +80,18 @@ def run_in_of_thickener(
     limit = _lower(thickener_limit(_given(thickener)), _given(of_sheet))
     warmth = run_in_temperature.of(ambient=ambient, limit=limit, baseline=baseline)
     return Results(limit=limit, **warmth)  # type: ignore[return-value]
+
+
+@chain(None)
+def run_in_of_thickener_warmed(
+    thickener: str,
+    settled: Annotated[float, Is("settled temperature of this housing, warmed by the process", "T_0", "degC", -60, 400)],
+    of_sheet: Annotated[float, Is("continuous limit by the grease's own sheet", r"T_{g,\mathrm{sheet}}", "degC", 0, 400)] = None,  # type: ignore[assignment]
+) -> RunIn:
+    """How warm a housing that the process warms may become while it runs in, by the thickener of its grease
+    Where the grease's own sheet gives a limit too, the lower of the two rules."""
+    limit = _lower(thickener_limit(_given(thickener)), _given(of_sheet))
+    return Results(limit=limit, **run_in_warmed.of(settled=settled, limit=limit))  # type: ignore[return-value]
 
 
 def _lower(one: Value | Withheld, other: Value | None) -> Value | Withheld:

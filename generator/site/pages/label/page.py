@@ -43,7 +43,7 @@ def _label(papers: Papers, sheet: Sheet | None, address: str) -> Label:
     letter = sheet.position.letter if sheet else ""
     says = f"{address.rstrip('/')}/machines/{papers.tag}.html" + (f"#{letter}" if letter else "") if address else _short(papers, letter)
     dirty = any("abrasive" in str(s.position.typed.surroundings.dust) or "heavy" in str(s.position.typed.surroundings.dust) for s in papers.machine.sheets if s.position.typed.surroundings)  # fmt: skip
-    lines = tuple(_greasing(sheet)) if sheet else (str(papers.machine.machine.typed.name), str(papers.machine.machine.typed.isolation.procedure))  # fmt: skip
+    lines = tuple(_greasing(papers, sheet)) if sheet else (str(papers.machine.machine.typed.name), str(papers.machine.machine.typed.isolation.procedure))  # fmt: skip
     return Label(papers.tag, letter, _toward(papers, sheet) if sheet else "", lines, qr(says, DIRTY if dirty else CLEAN), says)
 
 
@@ -72,11 +72,14 @@ def _toward(papers: Papers, sheet: Sheet) -> str:
     return say("{arrow} {end}", arrow=arrow, end=end)
 
 
-def _greasing(sheet: Sheet) -> Any:
+def _greasing(papers: Papers, sheet: Sheet) -> Any:
     strokes, grams, weeks = sheet.number("grease_strokes"), sheet.number("grease_dose"), sheet.number("round_weeks")
     when, feed = sheet.number("grease_when"), sheet.number("grease_feed")
     if feed is not None:
         yield say(str(feed.content))
+        return
+    if papers.jobs[sheet.id]["grease"].held:
+        yield say("grease: HELD, see the kiosk")
         return
     if sheet.position.grease is not None:
         yield sheet.position.grease.name

@@ -25,8 +25,8 @@ GRAVEST = tuple(SIGNALS.values())
 # cleaning, unpacking, trying and tidying stand on the kiosk; paper has the steps with a figure, a stop or a point of no return
 NOT_ON_PAPER = frozenset({
     "sheet", "prove", "clean seat", "seat temperature", "face", "joint", "guide", "carry parts", "unpack", "stand upright", "clean parts", "clear bore",
-    "outer seal", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "fill beside", "right gun", "wipe fitting", "plug out",
-    "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "isolate again", "bolts again", "lock again", "back again", "bolts ready", "align",
+    "outer seal", "outer ring", "felt", "covers", "guards off", "part coupling", "join coupling", "count in", "run cool", "gear away", "blocks out", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "fill beside", "right gun", "wipe fitting", "plug out",
+    "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "bolts again", "lock again", "back again", "bolts ready", "align",
 })  # fmt: skip
 # readings for which the record sheet has the room
 ON_RECORD = frozenset({"heated to", "grease given", "grease out", "vibration", "housing temperature"})
@@ -62,7 +62,7 @@ def sheet_view(papers: Papers, shaft: ShaftSheet, sheet: Sheet) -> dict[str, Any
         "style": style(),
         "drawing": printed_shaft(shaft, papers.held),
         "parts": tuple(_parts(sheet)),
-        "boxes": tuple(_boxes(sheet, str(plant.typed.units))),
+        "boxes": tuple(_boxes(sheet, str(plant.typed.units), put_on)),
         "rows": () if closed else tuple(_rows((*put_on.items, *run_in.items))),
         "procedure": str(typed.isolation.procedure),
         "ask": str(plant.typed.ask) if plant.typed.ask else say("the engineer"),
@@ -95,10 +95,12 @@ def _parts(sheet: Sheet) -> Iterator[tuple[str, str]]:
         yield say("{count} bolts {thread}, {class_}", count=text(count), thread=thread.content, class_=class_.content if class_ else say("class not on file")), stores  # fmt: skip
 
 
-def _boxes(sheet: Sheet, first: str) -> Iterator[tuple[str, Shown, bool, str]]:
+def _boxes(sheet: Sheet, first: str, put_on: Procedure) -> Iterator[tuple[str, Shown, bool, str]]:
     """The numbers a hand sets: name, value, whether held, and the same in other words."""
+    # a unit that comes filled is given nothing when it is put on
+    greased = put_on.held or any(step.act == "strokes" for step in put_on.steps)
     for line in sheet.lines.values():
-        if line.by_hand and line.key != "bolt_setting":
+        if line.by_hand and line.key != "bolt_setting" and (greased or line.key != "grease_strokes"):
             value = shown(line.value, first)
             yield line.name, value, isinstance(line.value, Withheld), _other(sheet, line.key) or value.second
 
