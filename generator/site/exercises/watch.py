@@ -25,7 +25,7 @@ def watch(standard: MountingStandard, wanted: str) -> Iterator[Exercise]:
                         "Of each round, take the air from the housing. That difference is what tells; the housing alone follows the weather."
                     ),
                 )
-            yield on.exercise(question, on.rests_on("run_in_usual", "ambient", "limit") + rounds, answer)
+            yield on.exercise(question, on.rests_on("run_in_usual", "ambient", "settled", "limit") + rounds, answer)
 
 
 def days_watched(sheet: Sheet) -> tuple[str, ...]:
