@@ -65,6 +65,8 @@ class Case:
     coupled: bool = False  # a coupling joins its shaft to another
     warmed: bool = False  # the process heats it, and goes on while it runs
     drained: tuple[str, ...] = ()  # of its energies what is drained
+    gases: tuple[str, ...] = ()  # and what is vented
+    apart: bool = False  # an insert that comes without its housing
     ends: tuple[str, str] = ("first end", "second end")
     lock_toward: str = ""  # the end the lock is toward
     unit: str = ""  # what is bought, by its designation

@@ -81,6 +81,9 @@ TEXTS: Mapping[str, tuple[str, str, str]] = {
     "W16": (
         mark("What a block held."), mark("It moves when the block comes out, and crushes."), mark("Everyone clear; take the block out from the side, by a tool or a line."),
     ),
+    "W17": (
+        mark("Gas, hot air."), mark("It burns, explodes or takes the breath away."), mark("Shut, lock and vent it; no flame near, and test the air where the site asks for it."),
+    ),
     "C1": (mark("A gap that closes."), mark("It pinches fingers."), mark("Lift by the eyes, guide from the side, take shims out by their tails.")),
     "C2": (mark("Oil or grease on the floor."), mark("You slip with a load in your hands."), mark("Wipe it up before the next step.")),
     "C3": (

@@ -56,6 +56,22 @@ def whole_weight(weights: tuple[Acting, ...]) -> Annotated[float, Is("weight of 
     return sum(one.force for one in weights)
 
 
+class HeldDown(NamedTuple):
+    pull: Annotated[float, Is("pull that holds the shaft down", "F_d", "N")]
+    rating: Annotated[float, Is("least rating of what pulls", "F", "N")]
+
+
+@method(r"F_d = -R_j, \quad F \ge s\,F_d", STATICS)
+def hold_down(
+    load: Annotated[float, Is("load on the jack, negative where the shaft rises", "R_j", "N", -5_000_000, 5_000_000)],
+    margin: Annotated[float, Is("margin", "s", "", 1, 5)],
+) -> HeldDown:
+    """What holds down a shaft that would tip up where its bearing is taken off"""
+    if load >= 0:
+        raise Refused(say("the shaft rests here and does not rise"))
+    return HeldDown(-load, -load * margin)
+
+
 class Held(NamedTuple):
     jack: Annotated[float, Is("load on the jack", "R_j", "N")]
     verdict: Literal["stands", "tips: hold the other end down first"]

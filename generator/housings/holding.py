@@ -2,25 +2,9 @@
 
 from __future__ import annotations
 
-from generator.case import Case
+from generator.case import FLANGES, HEATED, TURN, Case
 from generator.say import say
 from generator.steps import Figures, Items, Step, Told, Trouble, told
-
-
-def supported(case: Case, f: Figures) -> Items:
-    """The guards off, the coupling parted, what pulls let go of; then the shaft is held, level or upright."""
-    yield guards_off("support")
-    if case.coupled:
-        yield Step("part coupling", "support", told("Mark both halves of the coupling to each other, then part it."), takes=("paint pen", "spanner"))  # fmt: skip
-    if case.pulls:
-        does = told("Slacken, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=", ".join(case.pulls))
-        yield Step("pulls off", "support", does, told("None of it bears on the shaft any more. What a screw or a mark says of its setting is written down first."))  # fmt: skip
-    if case.unweighed and not case.carrier and (f.has("jack_mass") or f.has("whole_mass")):
-        does = told("No mass is typed of what sits on the shaft: {things}. Find it, and add it to the figure for the gear.", things=", ".join(case.unweighed))  # fmt: skip
-        yield Step("add mass", "support", does)
-    yield _upright(case, f) if case.lies == "vertical" else _level(case, f)
-    if case.lies == "inclined":
-        yield Step("block slope", "support", told("Block the shaft so that it cannot slide down its slope."), takes=("lifting gear",))
 
 
 def guards_off(stage: str) -> Step:
@@ -28,55 +12,106 @@ def guards_off(stage: str) -> Step:
     return Step("guards off", stage, told("Take off the guards that stand before this unit, and no others."), takes=("spanner",))
 
 
-def _upright(case: Case, f: Figures) -> Step:
+def supported(case: Case, f: Figures) -> Items:
+    """The guards off, what pulls let go of; then the shaft is held, level or upright, and its coupling parted."""
+    yield guards_off("support")
+    whole = case.carrier or (case.between and case.lies != "vertical")
+    figured = f.has("whole_mass" if whole else "jack_mass")
+    if case.unweighed and figured:
+        does = told("Find the mass of what the file has none of, before any gear is set: {things}.", things=", ".join(case.unweighed))
+        yield Step("add mass", "support", does, told("What of it hangs on the shaft while it is held is added to the figure, with its margin."))
+    if case.pulls:
+        yield _let_go_of(case)
+    yield _upright(case, f, figured) if case.lies == "vertical" else _level(case, f)
+    if case.lies == "inclined":
+        yield Step("block slope", "support", told("Block the shaft so that it cannot slide down its slope."), takes=("lifting gear",))
+    if case.coupled:
+        does = told("Mark both halves of the coupling to each other, sling each half, then part it.")
+        yield Step("part coupling", "support", does, takes=("paint pen", "spanner", "lifting gear"))
+
+
+def _let_go_of(case: Case) -> Step:
+    pulls = ", ".join(case.pulls)
+    none = told("None of it bears on the shaft any more. What a screw or a mark says of its setting is written down first.")
+    if case.housing == "take-up":
+        does = told("Write what both screws read, then slacken them by turns until nothing pulls: {pulls}.", pulls=pulls)
+        return Step("pulls off", "support", does, told("None of it bears on the shaft any more."), takes=("spanner", "tape"))
+    return Step("pulls off", "support", told("Slacken, clamp, or raise and block, what pulls or rests on the shaft: {pulls}.", pulls=pulls), none)  # fmt: skip
+
+
+def _upright(case: Case, f: Figures, figured: bool) -> Step:
+    hangs = told("It hangs by an eye in the shaft end or a clamp under a shoulder, never by a bare choked sling; not on a part that comes off later.")  # fmt: skip
     if case.carrier:
-        does = told("Steady the shaft sideways with a sling; its weight stays on {carrier}.", carrier=case.carrier)
-        check = told("{carrier} is on, locked and bolted, and nobody touches it. The shaft does not sink when the sling is slackened by a finger's width.", carrier=case.carrier)  # fmt: skip
-        sinks = Trouble(say("The shaft sinks"), told("Stop. The other unit does not hold it; hang the shaft, and ask the engineer."))
-        return Step("support", "support", does, check, (sinks,), takes=("lifting gear",), picture="jack")
+        does = (
+            told("Hang a sling just slack to catch the shaft, rated {rating} or more; its weight stays on {carrier}. Steady it sideways.", rating=f("whole_rating_mass"), carrier=case.carrier)
+            if figured
+            else told("Hang a sling just slack to catch the shaft; its weight stays on {carrier}. What it weighs is not on file: ask before you lift.", carrier=case.carrier)
+        )  # fmt: skip
+        sinks = Trouble(say("{carrier} is not on, locked and bolted", carrier=case.carrier), told("Stop. Its sheet is first: nothing leans on a unit that does not hold."))  # fmt: skip
+        return Step("support", "support", does, hangs, (sinks,), takes=("lifting gear",), picture="jack")
     does = (
         told("Hang the shaft in the sling: it carries {load}, gear rated {rating} or more.", load=f("jack_mass"), rating=f("jack_rating_mass"))
-        if f.has("jack_mass")
+        if figured
         else told("Hang the shaft in the sling. What it carries there is not on file: ask before you lift.")
     )  # fmt: skip
-    slips = Trouble(say("The sling slips or stands askew"), told("Let the shaft down onto the unit again. Another place for the sling; ask the engineer."))  # fmt: skip
-    check = told("It carries; the shaft is not lifted yet.")
-    return Step("support", "support", does, check, (slips,), takes=("lifting gear",), picture="jack")
+    slips = Trouble(say("The sling slips or stands askew"), told("Let the shaft down onto stands set ready under it. Another place for the sling; ask the engineer."))  # fmt: skip
+    return Step("support", "support", does, hangs, (slips,), takes=("lifting gear",), picture="jack")
 
 
 def _level(case: Case, f: Figures) -> Step:
     tips = Trouble(
-        say("The shaft tips or the sling slips"), told("Lower it. Another place for the jack, or a second one; ask the engineer.")
+        say("The shaft tips or the sling slips"), told("Lower it onto blocks set ready under it. Another place, or a second one; ask the engineer.")
     )
-    carries, picture = told("It carries; the shaft is not lifted yet."), "jack"
+    carries, picture = told("It carries the shaft at its height; nothing is lifted yet."), "jack"
     if case.between:
         # what a jack carries holds with all on the shaft; of several places that only push up none carries more than the whole
-        does, carries, picture = _wherever(f), told("The shaft cannot tip, sink or roll whatever comes off."), ""
+        does, carries, picture = _wherever(f), told("The shaft cannot tip, sink or roll whatever comes off; where it would rise it is held down."), ""  # fmt: skip
     elif f.has("jack_mass"):
-        does = told("Set jack or sling beside this unit: it carries {load}, rated {rating} or more.", load=f("jack_mass"), rating=f("jack_rating_mass"))  # fmt: skip
+        load, rating = f("jack_mass"), f("jack_rating_mass")
+        does = (
+            told("Set jack or sling on the side the ring does not come from: it carries {load} and what no mass is typed of; gear rated for both.", load=load)
+            if case.unweighed
+            else told("Set jack or sling on the side the ring does not come from: it carries {load}, rated {rating} or more.", load=load, rating=rating)
+        )  # fmt: skip
     elif f.has("jack_load"):
-        does = told("Hold the shaft down beside this unit before you slacken anything: without it the shaft tips up here.")
+        does = _held_down(f)
         carries = told("It is held; it cannot rise.")
         tips = Trouble(say("It still rises"), told("Slacken nothing. Hold it at a second place too; ask the engineer."))
     else:
-        does = told("Set jack or sling beside this unit. What it carries there is not on file: ask before you lift.")
+        does = told("Set jack or sling on the side the ring does not come from. What it carries there is not on file: ask before you lift.")
     return Step("support", "support", does, carries, (tips,), takes=("lifting gear",), picture=picture)
+
+
+def _held_down(f: Figures) -> Told:
+    if f.has("hold_rating_mass"):
+        return told(
+            "Hold the shaft down beside this unit, or it tips up here: by {pull}, gear rated {rating} or more.",
+            pull=f("hold_mass"), rating=f("hold_rating_mass"),
+        )  # fmt: skip
+    return told("Hold the shaft down beside this unit before you slacken anything: without it the shaft tips up here.")
 
 
 def _wherever(f: Figures) -> Told:
     if f.has("whole_rating_mass"):
         return told(
-            "Carry the shaft on both sides of this unit and wherever something comes off: all of it weighs {whole}, each place rated {rating} or more.",
+            "Carry the shaft beside this unit, clear of the ring's way, and wherever something comes off: all of it weighs {whole}, each place rated {rating} or more.",
             whole=f("whole_mass"), rating=f("whole_rating_mass"),
         )  # fmt: skip
-    return told("Carry the shaft on both sides of this unit and wherever something comes off. What it weighs is not on file: ask before you lift.")  # fmt: skip
+    return told("Carry the shaft beside this unit, clear of the ring's way, and wherever something comes off. What it weighs is not on file: ask before you lift.")  # fmt: skip
 
 
 def way_cleared(case: Case, stage: str) -> Items:
     """What sits between the unit and the end of the shaft, off while the shaft still lies in its bearings."""
-    if case.between:
-        does = told("Clear the way, each part slung before it is loose. Off the shaft first: {between}. Or else all that sits toward the other end.", between=", ".join(case.between))  # fmt: skip
-        yield Step("clear way", stage, does, told("Nothing is left on the way that the ring must take."), takes=("puller", "lifting gear"))
+    if not case.between:
+        return
+    between = ", ".join(case.between)
+    does = told("Clear the way, each part slung before it is loose. Off the shaft first: {between}.", between=between)
+    if case.way != HEATED and not case.carrier:
+        # to a shoulder and past a unit that carries there is one way only
+        does = told("Clear the way, each part slung before it is loose. Off the shaft first: {between}. Or bring the ring on from the other end, all there off.", between=between)  # fmt: skip
+    check = told("Tied before its block comes out. Nothing is left on the way that the ring must take.") if case.windy else told("Nothing is left on the way that the ring must take.")  # fmt: skip
+    second = Trouble(say("A sling stands in the way"), told("Set a second one behind it first, then take the front one away."))
+    yield Step("clear way", stage, does, check, (second,), takes=("puller", "lifting gear"))
 
 
 def unit_held(case: Case, f: Figures, stage: str) -> Items:
@@ -92,27 +127,55 @@ def unit_held(case: Case, f: Figures, stage: str) -> Items:
 
 
 def load_taken(case: Case, f: Figures) -> Items:
-    """The shaft's weight off the unit that is about to leave it; an upright one hangs already, one that tips is held down."""
-    if case.lies == "vertical" or (case.between and not f.has("whole_mass")) or not (case.between or f.has("jack_mass")):
-        return
-    yield Step("take load", "open", told("Lift until the shaft just floats at this unit."), told("More lift strains the next bearing."), takes=("lifting gear",))  # fmt: skip
+    """The shaft's weight off the unit that is about to leave it; one that tips is held down already."""
+    if case.carrier:
+        moves = Trouble(say("The mark moves when the lock opens"), told("Stop. {carrier} does not hold: the sling takes the shaft; ask the engineer.", carrier=case.carrier))  # fmt: skip
+        yield Step("take load", "open", told("Mark the shaft's height against something fixed."), told("It is looked at again when the lock is open."), (moves,), takes=("paint pen",))  # fmt: skip
+    elif case.lies == "vertical":
+        yield Step("take load", "open", told("Take up the sling until it carries the whole shaft; mark its height."), told("The mark does not move when the lock is slackened."), takes=("lifting gear", "paint pen"))  # fmt: skip
+    elif f.has("whole_mass") if case.between else f.has("jack_mass"):
+        yield Step("take load", "open", told("Lift until the shaft just floats at this unit."), told("More lift strains the next bearing."), takes=("lifting gear",))  # fmt: skip
+
+
+def rises(case: Case, f: Figures) -> bool:
+    """Whether the shaft tips up where this unit is off."""
+    return case.lies != "vertical" and not case.between and f.has("jack_load") and not f.has("jack_mass")
+
+
+def set_down_early(case: Case, f: Figures) -> bool:
+    """A foot stands by itself with its bolts loose; a flange hangs on them, and an upright shaft or one that rises needs them tight."""
+    return case.lies != "vertical" and case.housing not in (*FLANGES, "split") and not rises(case, f)
 
 
 def set_down(case: Case, f: Figures, stage: str) -> Items:
     """What carried the shaft lets go of it, so that nothing is lined up or tightened against it; an upright one once its lock holds."""
-    near = told("It carries nothing now, and stays near until the end.")
-    if case.lies == "vertical":
-        does = told("Slacken the sling that steadies the shaft.") if case.carrier else told("Let the sling down by a finger's width: this unit carries the shaft now.")  # fmt: skip
+    if case.carrier:
+        does = told("Ease the sling until it is just slack, and look at the shaft's height.")
+        sinks = Trouble(say("The shaft sinks"), told("Stop. The sling takes it: {carrier} has let go, not this lock; tell the engineer.", carrier=case.carrier))  # fmt: skip
+        yield Step("set down", stage, does, told("The shaft does not sink, and the mark over the lock is unbroken."), (sinks,))
+    elif case.lies == "vertical":
+        does = told("Let the sling down by a finger's width: this unit carries the shaft now.")
         sinks = Trouble(say("The shaft sinks"), told("Take it back into the sling. The lock does not hold: begin again from the lock."))
         yield Step("set down", stage, does, told("The shaft does not sink, and the mark over the lock is unbroken."), (sinks,))
-    elif f.has("jack_load") and not f.has("jack_mass") and not case.between:
-        yield Step("set down", stage, told("Ease what holds the shaft down until this unit holds it."), told("It stays near until the end."))
+    elif rises(case, f):
+        yield Step("set down", stage, told("Ease what holds the shaft down."), told("It does not rise; what held it stays near until the end."))
     else:
-        yield Step("set down", stage, told("Lower jack or sling until this unit carries the shaft."), near)
+        kept = told("The gear here carries nothing now and stays near. Wherever another unit or part is off, the gear stays loaded.")
+        yield Step("set down", stage, told("Lower the gear beside this unit, and only that, until the unit carries its share."), kept)
 
 
 def turned_by_hand(case: Case) -> Told:
     """What turns in the wind is blocked: the block is out only while hands turn the shaft."""
     if case.windy:
-        return told("Everyone clear of the rotor: block out, turn the shaft by hand, block in again.")
+        return told("Turn the shaft by hand. Where the rotor is on: everyone clear of it, block out, turn, block in again.")
     return told("Turn the shaft by hand.")
+
+
+def stiff(case: Case) -> Trouble:
+    """The way out where a shaft that should be free is not."""
+    again = (
+        told("Slacken lock and bolts, and begin again from lining up.")
+        if case.way != TURN
+        else told("Slacken the bolts: frame, float and seals are looked at before they are tight again.")
+    )
+    return Trouble(say("Stiff, or a seal drags"), again)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from generator.case import CLEARANCE, HEATED, Case
 from generator.housings.holding import load_taken
-from generator.steps import Figures, Items, Step, Told, told
+from generator.say import say
+from generator.steps import Figures, Items, Step, Told, Trouble, told
 
 
 def let_go(case: Case) -> Items:
@@ -22,9 +23,9 @@ def opens(case: Case) -> bool:
     return case.housing == "split" or (case.housing == "cartridge" and case.way in (CLEARANCE, HEATED))
 
 
-def sampled(does: Told) -> Step:
+def sampled(does: Told, stage: str) -> Step:
     """A sample of the old grease."""
-    return Step("grease sample", "open", does, takes=("tags",))
+    return Step("grease sample", stage, does, takes=("tags",))
 
 
 def held_below(case: Case) -> Told | None:
@@ -32,30 +33,39 @@ def held_below(case: Case) -> Told | None:
     return told("It is held from below, nobody under it: it drops when it lets go.") if case.lies == "vertical" else None
 
 
+def _marked(case: Case) -> Step:
+    mark = told("Mark on the outer ring which side faces the drive.") if case.lies == "vertical" else told("Mark “up” on the outer ring.")
+    return Step("load zone", "open", mark, told("It shows later where the load came from."), takes=("paint pen",))
+
+
 def opened(case: Case, f: Figures) -> Items:
     """Off the frame, before the lock is touched."""
     if case.housing == "take-up":
-        yield Step("bolts out", "open", told("Write what both screws read; then slacken the lock nuts, and the screws of both sides by turns."), takes=("spanner", "tape"))  # fmt: skip
+        does = told("Take the slack screw clear of the unit.") if case.pulls else told("Write what both screws read; then slacken the lock nuts, and the screws of both sides by turns.")  # fmt: skip
+        yield Step("bolts out", "open", does, takes=("spanner", "tape"))
     elif case.housing == "cartridge":
         does = told("Take out what holds the cartridge endwise and keeps it from turning.") if case.holds == "fixed" else told("Take out the stop of the cartridge.")  # fmt: skip
         yield Step("bolts out", "open", does, takes=("spanner",))
         if opens(case):
-            yield from load_taken(case, f)
+            if case.lies != "vertical":
+                yield from load_taken(case, f)
             yield Step("cartridge off", "open", told("Take the covers off and slide the cartridge off the bearing, along the shaft."), held_below(case))
-            yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
+            yield _marked(case)
+            yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."), "open")
     elif case.housing == "split":
         yield Step("cap off", "open", told("Take the cap bolts out and lift the cap off, two people or a hoist."), takes=("spanner", "lifting gear"))  # fmt: skip
-        yield Step("load zone", "open", told("Mark “up” on the outer ring."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
-        yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."))
+        yield _marked(case)
+        yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."), "open")
         yield Step("bolts out", "open", told("Slacken the base bolts. Leave them in."), takes=("spanner",))
         if case.holds == "fixed":
-            yield Step("rings out", "open", told("Take the locating rings out, with the shaft in its slings."))
-        yield Step("raise", "open", told("Raise the shaft until the bearing hangs free of the base."), takes=("lifting gear",))
+            yield Step("rings out", "open", told("Write how many locating rings and on which side, then take them out of the base."))
+        binds = Trouble(say("The next unit binds"), told("Lower it. Slacken that unit by its sheet, or take the base bolts out and draw this base away."))
+        yield Step("raise", "open", told("Raise the shaft until the bearing hangs free of the base, and no more."), None, (binds,), takes=("lifting gear",))  # fmt: skip
         if case.holds == "fixed" and case.felt:
             yield Step("seal off", "open", told("Slide the outer locating ring off the shaft."))
         elif not case.felt:
             yield Step("seal off", "open", told("Slide the outer seal off the shaft, and the outer locating ring where there is one."))
     else:
         yield Step("bolts out", "open", told("Slacken the housing bolts. Leave them in, finger loose."), takes=("spanner",))
-    if not opens(case):
+    if not opens(case) and case.lies != "vertical":
         yield from load_taken(case, f)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.case import CLEARANCE, HEATED, TURN, Case
-from generator.housings.holding import set_down
+from generator.housings.holding import rises, set_down, set_down_early
 from generator.say import say
 from generator.steps import Figures, Items, Step, Told, Trouble, told
 
@@ -31,7 +31,7 @@ def _bolts_ready(case: Case, f: Figures) -> Items:
         yield Step(
             "guide",
             "housing",
-            told("Clean and oil guides and adjusting screw; see that the unit slides the whole way."),
+            told("Clean and oil guides and adjusting screw."),
             takes=("light oil",),
         )
         return
@@ -41,7 +41,7 @@ def _bolts_ready(case: Case, f: Figures) -> Items:
 
 def _heads(case: Case) -> Told:
     if case.body == "polymer":
-        return told("Same class on every head; wide flat washers on the polymer foot, as its maker lists them.")
+        return told("Same class on every head; wide flat washers on the polymer housing, as its maker lists them.")
     return told("Same class on every head; hard washers as listed.")
 
 
@@ -50,14 +50,15 @@ def holes_gauged(case: Case, f: Figures) -> Items:
     if not case.tapped:
         return
     short = Trouble(say("Bolt bottoms, or too few threads hold"), told("Stop. Another length; where none fits, the engineer decides. Never a washer more to make it fit."))  # fmt: skip
-    does = told("Gauge the tapped holes with bolt and frame in hand: {least} of thread or more must hold, and no bolt may bottom.", least=f("engagement_needed"))  # fmt: skip
-    yield Step("gauge hole", case.early, does, told("By the file a bolt takes {there}.", there=f("engagement")), (short,), takes=("depth gauge",))  # fmt: skip
+    does = told("Measure hole depth, frame, washer and bolt: {least} or more in the thread, and the bolt ends short of the bottom.", least=f("engagement_needed"))  # fmt: skip
+    yield Step("gauge hole", "parts", does, told("By the file a bolt takes {there}.", there=f("engagement")), (short,), takes=("depth gauge",))  # fmt: skip
 
 
 def stood_loose(case: Case, f: Figures) -> Items:
-    """In its place with nothing tight, so that it can go where the ring takes it."""
+    """In its place with nothing tight, so that it can go where the ring takes it; a split base comes under the bearing later."""
     stage = case.early
-    yield from holes_gauged(case, f)
+    if case.housing == "split":
+        return
     if case.second_flange:
         uneven = Trouble(say("Gap differs from bolt to bolt"), told("Shim anew until the blade feels the same at every bolt."))
         yield Step(
@@ -66,17 +67,12 @@ def stood_loose(case: Case, f: Figures) -> Items:
         )  # fmt: skip
     elif case.housing == "take-up":
         yield Step(
-            "bolts in loose", stage, told("Set the unit in its guides. Adjusting screw on, lock nuts slack."), told("It moves by hand.")
+            "bolts in loose", stage, told("Set the unit in its guides. Adjusting screw on, lock nuts slack."), told("It slides by hand the whole way.")
         )
     elif case.housing == "cartridge":
         if case.way not in (CLEARANCE, HEATED):
             stuck = Trouble(say("Does not slide"), told("Take it out, look for burrs and rust in the bore. Never drive it in."))
             yield Step("bolts in loose", stage, told("Slide the cartridge into its bore by hand, with a film of oil."), None, (stuck,), takes=("light oil",))  # fmt: skip
-    elif case.housing == "split":
-        yield Step("joint", stage, told("Wash the old grease out of base and cap and wipe their joint."), told("Both bear the same marks; the drain plug is in."), takes=("lint-free cloth",))  # fmt: skip
-        if case.felt:
-            yield Step("felt", stage, told("Soak the felt strips in oil and press them into the grooves of base and cap."), told("They stand proud of the groove, whole from joint to joint."), takes=("light oil",))  # fmt: skip
-        yield Step("bolts in loose", stage, told("Stand the housing base on its shims under the shaft, bolts finger loose."))
     elif case.flange:
         yield Step("bolts in loose", stage, told("Put the flange bolts in, finger loose."), told("The shaft can still move endwise."))
     elif case.tapped:
@@ -89,10 +85,17 @@ def set_in_place(case: Case, f: Figures) -> Items:
     """Where it sits along the shaft, from a named face."""
     if case.way == HEATED:
         return
+    if case.second_flange:
+        off = Trouble(say("It stands elsewhere"), told("Stop. The frame decides its place: ask the engineer before anything is tight."))
+        yield Step("set place", case.early, told("Read where the middle of the unit stands: {place}.", place=f("place")), None, (off,), takes=("tape",))  # fmt: skip
+        return
+    if (case.flange and case.order == "first") or (case.housing == "take-up" and case.holds == "fixed" and case.order == "first"):
+        locked = Trouble(say("It does not move"), told("Another unit holds it: slacken that by its sheet, or write the place and ask. Never a bar."))  # fmt: skip
+        does = told("Move the shaft endwise until the middle of the unit stands {place}.", place=f("place"))
+        yield Step("set place", case.early, does, None, (locked,), takes=("tape",))
+        return
     does = (
-        told("Move the shaft endwise until the middle of the unit stands {place}.", place=f("place"))
-        if (case.flange and case.order == "first") or (case.housing == "take-up" and case.holds == "fixed")
-        else told("Set the unit with its middle {place}.", place=f("place"))
+        told("Set the unit with its middle {place}.", place=f("place"))
         if case.holds == "fixed"
         else told("Set the unit with its middle {place}; its float is set later.", place=f("place"))
     )
@@ -117,19 +120,31 @@ def housed(case: Case, f: Figures) -> Items:
     """The ring into its housing, where it was driven up or pressed on in the open, and what holds or frees it there. Split, or a cartridge."""
     if case.housing == "cartridge":
         stuck = Trouble(say("Does not slide"), told("Take it off, look for burrs. Never drive it over the ring."))
-        yield Step("into housing", "axial", told("Slide the cartridge over the bearing and into its bore by hand, with a film of oil."), None, (stuck,), takes=("light oil",))  # fmt: skip
-        yield Step("covers", "axial", told("Fit covers and seals of the cartridge, in the order drawn."), told("Seals sit in their grooves all round."))
+        yield Step("into housing", "axial", told("Slide the cartridge over the bearing and into its bore by hand, with a film of oil."), told("The shaft is lifted to the middle of the bore."), (stuck,), takes=("light oil", "lifting gear"))  # fmt: skip
+        yield Step("covers", "axial", told("Fit the outer cover and its seal, in the order drawn."), told("Seals sit in their grooves all round."))
         return
     if case.holds == "fixed":
-        yield Step("outer ring", "axial", told("Put the outer locating ring on the shaft, before the seal."), picture="seals")
+        yield Step("outer ring", "axial", told("Put the outer locating ring on the shaft, in the order drawn."), picture="seals")
     if not case.felt:
         yield Step("outer seal", "axial", told("Put the outer seal on the shaft, in the order drawn."), picture="seals")
-    yield Step("into housing", "axial", told("Lower the shaft until the bearing lies in the base and carries it."), told("Seals sit in their grooves all round."), takes=("lifting gear",))  # fmt: skip
+    yield from _base_under(case)
+    yield Step("into housing", "axial", told("Lower the shaft until the bearing lies in the base and the base carries it."), told("Seals sit in their grooves all round."), takes=("lifting gear",))  # fmt: skip
     if case.holds == "fixed":
         yield Step("locating rings", "axial", told("Set the locating rings in, the same number on both sides of the bearing."), told("No play between rings and bearing."), picture="seals")  # fmt: skip
 
 
-def floated(case: Case, f: Figures) -> Items:
+def _base_under(case: Case) -> Items:
+    yield Step("joint", "axial", told("Wash the old grease out of base and cap, away from the open bearing, and wipe their joint."), told("Dry, rags away; both bear the same marks; the drain plug is in."), takes=("lint-free cloth",))  # fmt: skip
+    if case.felt:
+        yield Step("felt", "axial", told("Soak the felt strips in oil and press them into the grooves of base and cap."), told("They stand proud of the groove, whole from joint to joint."), takes=("light oil",))  # fmt: skip
+    binds = Trouble(say("The next unit binds"), told("Slacken it by its sheet before you lift on. Nothing is forced."))
+    yield Step(
+        "bolts in loose", "axial", told("Lift the shaft just enough to bring the base under it on its shims, bolts finger loose."),
+        told("The base slides by hand under the bearing."), (binds,), takes=("lifting gear",),
+    )  # fmt: skip
+
+
+def floated(case: Case, f: Figures, stage: str) -> Items:
     """The room a free unit is given, set for the temperature it is set at."""
     if case.holds != "free":
         return
@@ -138,50 +153,69 @@ def floated(case: Case, f: Figures) -> Items:
     does = {
         "ring loose in its housing": told("Set the ring in its bore: {a} of room toward the {one}, {b} toward the {other}.", **room),
         "sliding cartridge": told("Set the cartridge: {a} of room toward the {one}, {b} toward the {other}.", **room),
-        "guided frame": told("Set the frame in its guide: {a} of room toward the {one}, {b} toward the {other}.", **room),
+        "guided frame": told("Set the sliding frame under the housing: {a} of room toward the {one}, {b} toward the {other}.", **room),
         "clearance inside the bearing": told("Push the shaft to both ends of its play: {a} toward the {one}, {b} toward the {other}; leave it in the middle.", **room),
     }.get(case.floats_by, told("Set how this unit floats: {a}.", a=f("floats_by")))  # fmt: skip
     tight = Trouble(say("Less room than that"), told("Stop. Growth would load both bearings; the engineer decides."))
-    yield Step("set float", "axial", does, None, (tight,), takes=("caliper",), picture="float")
+    held = None if case.alone else told("The unit that holds the shaft endwise is on, locked and bolted.")
+    yield Step("set float", stage, does, held, (tight,), takes=("caliper",), picture="float")
 
 
-def bolted(case: Case, f: Figures) -> Items:
-    """Alignment, the bolts half, the cap, and the final figure last; a take-up and a cartridge have their own."""
-    if case.lies != "vertical" and case.housing != "split" and case.way != TURN:
+def float_again(case: Case) -> Items:
+    """What was set with loose bolts, read with tight ones."""
+    if case.holds == "free":
+        short = Trouble(say("One side short, the other long"), told("Slacken and shift it. Both together short: stop, the engineer decides."))
+        yield Step("float again", "bolts", told("Read the room on both sides again, now that all is tight."), told("It is as it was set."), (short,), takes=("caliper",))  # fmt: skip
+
+
+def bolted(case: Case, f: Figures, while_open: Items = ()) -> Items:
+    """Alignment, the bolts half, what is done while a split housing is open, the cap, and the final figure last; take-up and cartridge have their own."""
+    if case.way != TURN and set_down_early(case, f):
         yield from set_down(case, f, "bolts")
     if case.housing == "take-up":
         yield from _take_up_set(case)
-        return
-    if case.housing == "cartridge":
+    elif case.housing == "cartridge":
         yield from _cartridge_stopped(case)
-        return
+    else:
+        yield from _bolted_down(case, f, while_open)
+    if rises(case, f):
+        yield from set_down(case, f, "bolts")
+    yield from float_again(case)
+
+
+def _bolted_down(case: Case, f: Figures, while_open: Items) -> Items:
     if case.flange:
         yield Step("align", "bolts", told("Line the housing up: ring square to the shaft, flange flat on its face."), told("No blade goes between flange and frame."), takes=("feeler",))  # fmt: skip
     else:
         yield Step("align", "bolts", told("Line the housing up: ring square to the shaft, foot flat on its face."), told("No blade goes under the foot."), takes=("feeler",))  # fmt: skip
-    yield Step("bolts half", "bolts", _half(f), takes=("torque tool for the bolts",), picture="bolts")
+    yield Step("bolts half", "bolts", _half(case, f), takes=("torque tool for the bolts",), picture="bolts")
+    if case.flange and case.lies != "vertical" and not rises(case, f):
+        yield from set_down(case, f, "bolts")
+    yield from while_open
+    swing = Trouble(say("Shaft goes stiff"), told("Slacken. Frame not flat, or housing twisted: shim or machine, not force."))
+    final, check = told("Then all to {torque}: set the wrench to {setting}.", torque=f("bolt_torque"), setting=f("bolt_setting")), None
     if case.housing == "split":
         yield Step("cap on", "bolts", told("Set the cap on its own base, the marks on the same side."), takes=("lifting gear",))
-        yield Step("cap bolts", "bolts", told("Tighten the cap bolts crosswise to {torque}.", torque=f("cap_torque")), takes=("torque tool for the cap",))  # fmt: skip
-    swing = Trouble(say("Shaft goes stiff"), told("Slacken. Frame not flat, or housing twisted: shim or machine, not force."))
-    yield Step(
-        "bolts final", "bolts", told("Then all to {torque}: set the wrench to {setting}.", torque=f("bolt_torque"), setting=f("bolt_setting")),
-        None, (swing,), takes=("torque tool for the bolts",), picture="bolts",
-    )  # fmt: skip
+        yield Step("cap bolts", "bolts", told("Tighten the cap bolts crosswise, half first, to {torque}.", torque=f("cap_torque")), told("No blade goes into the joint."), takes=("torque tool for the cap", "feeler"))  # fmt: skip
+        final = told("Then the base bolts, not the cap's, to {torque}: set the wrench to {setting}.", torque=f("bolt_torque"), setting=f("bolt_setting"))  # fmt: skip
+        check = told("The cap bolts stay at their own figure.")
+    yield Step("bolts final", "bolts", final, check, (swing,), takes=("torque tool for the bolts",), picture="bolts")
 
 
-def _half(f: Figures) -> Told:
-    if f.has("bolt_half"):
-        return told("Tighten the housing bolts in the order drawn, all to about {half} first.", half=f("bolt_half"))
-    return told("Tighten the housing bolts in the order drawn, all to about half of {torque} first.", torque=f("bolt_torque"))
+def _half(case: Case, f: Figures) -> Told:
+    if not f.has("bolt_half"):
+        return told("Tighten the housing bolts in the order drawn, all to about half of {torque} first.", torque=f("bolt_torque"))
+    if case.housing == "split":
+        return told("Tighten the base bolts in the order drawn, all to about {half} first.", half=f("bolt_half"))
+    return told("Tighten the housing bolts in the order drawn, all to about {half} first.", half=f("bolt_half"))
 
 
 def _take_up_set(case: Case) -> Items:
-    """Its screw sets place and tension; only then its lock nuts."""
-    alone = Trouble(say("The other unit is not on yet"), told("Set this one to the travel written down; both are evened when the other one is on."))
+    """Both sides alike, with belt or chain slack; tension comes when the machine is whole again."""
+    alone = Trouble(say("The other unit is not on yet"), told("Set this one to the travel written down; both are evened when the other one is on."))  # fmt: skip
     yield Step(
-        "align", "bolts", told("Turn the adjusting screws of both sides by turns, a little each, until both sides read the same."),
-        told("It is the travel written down, or the tension of the machine's own instruction; the shaft stands square."), () if case.alone else (alone,), takes=("tape", "spanner"),
+        "align", "bolts", told("Turn the adjusting screws of both sides by turns until both read the same, belt or chain still slack."),
+        told("The shaft stands square."), () if case.alone else (alone,), takes=("tape", "spanner"),
     )  # fmt: skip
     yield Step("bolts final", "bolts", told("Tighten the lock nuts of the adjusting screw against each other."), takes=("spanner",))
 

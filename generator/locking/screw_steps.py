@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from generator.case import Case
-from generator.housings.holding import set_down, turned_by_hand, unit_held
+from generator.housings.holding import set_down, stiff, turned_by_hand, unit_held
 from generator.housings.opening import held_below, let_go
 from generator.housings.steps import bolted, done, floated, set_in_place, stood_loose
 from generator.say import say
@@ -13,8 +13,8 @@ from generator.steps import Figures, Items, Sign, Step, Told, Trouble, told
 def cleaned(case: Case, clear: Told) -> Items:
     """Dry and clean, the bore clear of screws, a thin film of oil, onto the shaft."""
     yield Step(
-        "clean parts", "axial", told("Wipe shaft and bore dry and free of lint. Dress every burr by hand."), told("A gloved finger feels no edge."),
-        takes=("lint-free cloth", "fine stone"),
+        "clean parts", "axial", told("Wipe shaft and bore dry and free of lint."), told("A gloved finger feels no edge. A burr in a new bore means another part."),
+        takes=("lint-free cloth",),
     )  # fmt: skip
     yield Step("clear bore", "axial", clear, takes=("key for the lock",))
     yield Step("oil film", "axial", told("Put a thin film of light oil on the shaft."), takes=("light oil",))
@@ -28,9 +28,9 @@ def aligned_before_locking(case: Case, f: Figures) -> Items:
     yield Step("slide on", "axial", does, None, (stuck,))
     yield from stood_loose(case, f)
     yield from set_in_place(case, f)
-    yield from floated(case, f)
+    yield from floated(case, f, "axial")
     yield from bolted(case, f)
-    yield Step("turn free before", "bolts", turned_by_hand(case), told("Before anything is locked it turns freely, and the ring stands square."))  # fmt: skip
+    yield Step("turn free before", "bolts", turned_by_hand(case), told("Before anything is locked it turns freely, and the ring stands square."), (stiff(case),))  # fmt: skip
     yield Sign("S4", "bolts", _ready(case))
 
 
@@ -47,7 +47,7 @@ def locked_and_free(case: Case, f: Figures, what: Told) -> Items:
     yield Sign("S5", "lock", what)
     if case.lies == "vertical":
         yield from set_down(case, f, "lock")
-    yield Step("turn free", "lock", turned_by_hand(case), told("It turns as freely as before it was locked, and no seal drags."))
+    yield Step("turn free", "lock", turned_by_hand(case), told("It turns as freely as before it was locked, and no seal drags."), (stiff(case),))
     yield Sign("S6", "lock", done(case))
 
 

@@ -11,8 +11,8 @@ from generator.steps import Figures, Items, Step, Told, Trouble, told
 def cleaned(case: Case) -> Items:
     """Dry and clean, then a thin film of light oil."""
     yield Step(
-        "clean parts", "lock", told("Wipe shaft, bore, sleeve and nut dry and free of lint. Dress every burr by hand."),
-        told("A gloved finger feels no edge."), takes=("lint-free cloth", "fine stone"),
+        "clean parts", "lock", told("Wipe shaft, bore, sleeve and nut dry and free of lint."),
+        told("A gloved finger feels no edge. A burr on a new part means another part."), takes=("lint-free cloth",),
     )  # fmt: skip
     yield Step(
         "oil film", "lock", told("Put a thin film of light oil on the sleeve's taper, the nut's thread and the nut's face."),
@@ -36,9 +36,13 @@ def slid_on(case: Case, f: Figures) -> Items:
     yield Step("slide on", "lock", what, seen, (stuck,), takes=("soft wedge",))
 
 
-def hand_tight(case: Case) -> Items:
-    """The counting point: load off, hand tight, one mark."""
+def load_off(case: Case) -> Items:
+    """Nothing presses on the ring while its nut is turned."""
     yield Step("load off", "lock", _lift(case), _load_is_off(case), takes=("lifting gear",))
+
+
+def hand_tight(case: Case) -> Items:
+    """The counting point: hand tight, one mark."""
     way = (
         told("Turn the nut by hand, gloves on, anticlockwise seen from the nut, until it goes no further. No wrench.")
         if case.hand == "left"
@@ -68,14 +72,18 @@ def _load_is_off(case: Case) -> Told:
         return told("A slip of paper pulls out from under the foot. More lift strains the next bearing.")
     if case.carrier:
         return told("The housing slides by hand on the line of the shaft.")
+    if case.second_flange:
+        return told("The flange moves on its bolts by hand. More lift strains the next bearing.")
+    if case.housing == "take-up":
+        return told("The shaft moves endwise by hand. More lift strains the next bearing.")
     return told("The housing slides by hand on the line of the shaft. More lift strains the next bearing.")
 
 
 def from_hand_tight(case: Case) -> Told:
     """Back to the counting point: the grip is undone, and so is what was counted from it."""
     if case.second_flange:
-        return told("Tap it loose as in taking off, bolts finger loose, mark wiped off; set the gap anew, then from hand tight.")
-    return told("Tap it loose as in taking off, mark wiped off, then from hand tight.")
+        return told("Load off again; tap it loose as in taking off, bolts finger loose, mark wiped off. Set the gap anew, then from hand tight.")
+    return told("Load off again; tap it loose as in taking off, mark wiped off. Its place is set again, then from hand tight.")
 
 
 def nut_locked(case: Case, f: Figures) -> Items:

@@ -16,12 +16,13 @@ from generator.say import say
 from generator.units import convert
 
 # loads on the shaft that go on pulling or resting on it while it is isolated
-PULLS = ("side force", "belt strands", "belt wrap", "belt drive", "conveyor pulley", "chain")
+PULLS = ("side force", "belt strands", "belt wrap", "belt drive", "conveyor pulley", "elevator head", "chain")
 # words by which an energy as typed is known to stay when the drive is off
-STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge")
+STORED = ("tension", "weight", "spring", "hydraulic", "pressure", "product", "running down", "compressed", "accumulator", "charge", " ash ", "pellets", "material")
 
 # and those that are shut off and drained
 DRAINED = ("water", "condensate", "brine", "liquor", "liquid")
+GASES = ("gas", "hot air")
 # and those that heat a machine while it runs
 WARMS = ("hot ", "burner", "steam", "thermal", "heat")
 
@@ -49,6 +50,7 @@ def case_of(plant: Plant, machine: MachineSheets, shaft: ShaftSheet, sheet: Shee
         felt="felt" in str(position.housing.typed.seals.kind).lower() if position.housing.typed.seals else False,
         lock_toward=str(position.typed.nut or position.typed.collar or ""),
         unit=_bought(sheet),
+        apart=position.unit is None,
         only=len(machine.sheets) == 1,
         **_on_shaft(shaft, sheet),
     )  # type: ignore[arg-type]
@@ -73,6 +75,7 @@ def _energies(machine: MachineSheets) -> dict[str, object]:
         "stored": stays(energies),
         "hazards": _hazards(machine, energies),
         "warmed": any(word in energy.lower() for word in WARMS for energy in energies),
+        "gases": tuple(energy for energy in energies if any(word in energy.lower() for word in GASES)),
         "drained": tuple(energy for energy in energies if any(word in energy.lower() for word in DRAINED)),
     }
 
@@ -102,7 +105,7 @@ def _hazards(machine: MachineSheets, energies: Iterable[str]) -> frozenset[str]:
 
 def stays(energies: Iterable[str]) -> tuple[str, ...]:
     """Those energies that stay when the drive is off."""
-    return tuple(energy for energy in energies if any(word in energy.lower() for word in STORED))
+    return tuple(energy for energy in energies if any(word in f" {energy.lower()} " for word in STORED))
 
 
 def hot(plant: Plant, machine: MachineSheets, sheets: Iterable[Sheet]) -> bool:
@@ -186,7 +189,9 @@ def _between(shaft: ShaftSheet, sheet: Sheet) -> tuple[str, ...]:
         if at != own:
             ways[at > own][name] = bare
     # of two ways as long the one of things: a force alone may be no thing at all
-    return tuple(min(ways, key=lambda way: (len(way), sum(way.values()))))
+    # nor is the unit taken off that carries an upright shaft
+    carrier = say("unit {letter}", letter=_carrier(shaft, sheet))
+    return tuple(min((way for way in ways if carrier not in way), key=lambda way: (len(way), sum(way.values()))))
 
 
 def _bought(sheet: Sheet) -> str:

@@ -7,7 +7,7 @@ from typing import Any
 
 from generator.calc.bending import section_weights
 from generator.calc.conveying import elevator_head_shaft
-from generator.calc.lifting import gravity_support_load, lifting_gear, mass_of_weight, stands_many, unit_mass, whole_weight
+from generator.calc.lifting import gravity_support_load, hold_down, lifting_gear, mass_of_weight, stands_many, unit_mass, whole_weight
 from generator.calc.shafts import load_along, support_reactions_many, weight_of_mass
 from generator.mounting.bench import Bench
 from generator.mounting.loads import holder_letter
@@ -65,7 +65,11 @@ def _whole(bench: Bench) -> Iterator[Line]:
     """The shaft and all on it: what no place of several that carry it can exceed, as long as none of them pulls down."""
     weights = _weights(bench)
     whole = weights if isinstance(weights, Withheld) else whole_weight.of(weights=weights)
-    note = say("Where something comes off the shaft, each place that carries it is rated for the whole.")
+    yield from _weighs(bench, whole)
+
+
+def _weighs(bench: Bench, whole: Known) -> Iterator[Line]:
+    note = say("Each place that may come to carry all of it is rated for the whole.")
     yield Line("whole_mass", "load", say("Shaft and all that sits on it"), mass_of_weight.of(force=whole), note=note)
     rating = lifting_gear.of(load=whole, margin=bench.practice("jack_margin"))
     yield Line("whole_rating_mass", "load", say("Least rating of gear for the whole"), mass_of_weight.of(force=rating))
@@ -73,6 +77,10 @@ def _whole(bench: Bench) -> Iterator[Line]:
 
 def _rated(bench: Bench, load: Known) -> Iterator[Line]:
     """What the gear must be rated for; and both as masses, as gear is marked."""
+    if isinstance(load, Value) and load.content < 0:
+        held = hold_down.of(load=load, margin=bench.practice("jack_margin"))
+        yield Line("hold_mass", "load", say("It is held down by as much as weighs"), mass_of_weight.of(force=held.pull))
+        yield Line("hold_rating_mass", "load", say("Least rating of what holds it down"), mass_of_weight.of(force=held.rating))
     rating = lifting_gear.of(load=load, margin=bench.practice("jack_margin"))
     yield Line("jack_rating", "load", say("Least rating of jack or sling"), rating)
     yield Line("jack_mass", "load", say("The same load as a mass"), mass_of_weight.of(force=load))
@@ -156,10 +164,12 @@ def _hanging(bench: Bench) -> Iterator[Line]:
     """An upright shaft: where it hangs on this unit, the sling carries all of it."""
     on = bench.shaft.typed.weight_on
     carries = str(on) == bench.position.letter if on is not None else holder_letter(bench) == bench.position.letter
-    if not carries:
-        return
     assert bench.loads
     rows = [Results(force=act.along) for act in bench.loads.acts if act.nature == "weight" and act.along is not None and not act.load]
     load = load_along.of(pushes=Rows((*rows, *(Results(force=row.force) for row in _sitting(bench)))))
+    if not carries:
+        # the other unit carries it; what catches the shaft if that lets go takes all of it
+        yield from _weighs(bench, load)
+        return
     yield Line("jack_load", "load", say("The sling carries while this unit is off"), load, note=say(NOTE))
     yield from _rated(bench, load)

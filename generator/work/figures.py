@@ -16,7 +16,7 @@ from generator.value import Band, Value, Withheld
 # what is set on a tool's own scale stays as the tool is marked
 AS_MARKED = ("bolt_setting", "bolt_half")
 # what must be reached and can only be set or gauged so finely is said upward; in these units as a whole number
-UPWARD = {"engagement_needed": "mm", "heat_to": "degC degF", "jack_mass": "", "jack_rating_mass": "", "whole_mass": "", "whole_rating_mass": ""}
+UPWARD = {"engagement_needed": "mm", "heat_to": "degC degF", "jack_mass": "", "jack_rating_mass": "", "whole_mass": "", "hold_mass": "", "hold_rating_mass": "", "whole_rating_mass": ""}
 
 
 class SheetFigures:

@@ -57,10 +57,8 @@ def first_grease(case: Case, f: Figures) -> Items:
 
 def through_the_fitting(case: Case, f: Figures, given: Told) -> Items:
     """Wipe, waste the first squeeze, count slow strokes, stop on pressure, and let the old grease out its way."""
-    yield Step(
-        "wipe fitting", "grease", told("Wipe the fitting and the nozzle clean; waste the first squeeze."), takes=("lint-free cloth",)
-    )
     yield Step("right gun", "grease", told("Read the name on the gun: {gun}, {grease}, and no other.", gun=f("gun"), grease=f("grease_name")), takes=("grease gun",))  # fmt: skip
+    yield Step("wipe fitting", "grease", told("Wipe the fitting and the nozzle clean; waste the first squeeze into a cloth."), takes=("lint-free cloth",))  # fmt: skip
     if case.purge == "relief plug":
         yield Step("plug out", "grease", told("Take the relief plug out and clear its hole."), takes=("spanner",))
     stop = Trouble(say("Back pressure, or no grease arrives"), told("Stop. Never force it: a blown seal lets dirt in. Report it."))
@@ -77,12 +75,13 @@ def through_the_fitting(case: Case, f: Figures, given: Told) -> Items:
 def _strokes(case: Case, f: Figures) -> Told:
     if case.fast:
         return told(
-            "In {shots} parts, never at once: {strokes} slow strokes in all. Give {now} now, and a part again after each {hours} of running.",
+            "In {shots} parts, never at once: {strokes} slow strokes in all. Give {now} now, and the next part after {hours} of running.",
             strokes=f("grease_strokes"), shots=f("grease_shots"), now=f("grease_shot_strokes"), hours=f("grease_shot_hours"),
         )  # fmt: skip
     if case.regrease != "stopped":
         return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
-    if case.windy:
+    if case.windy or case.stored:
+        # no block comes out for a turn by hand
         return told("Give {strokes} slow strokes, {grams}.", strokes=f("grease_strokes"), grams=f("grease_dose"))
     return told("Give {strokes} slow strokes, {grams}; after half of them turn the shaft by hand, as far as the guard allows it.", strokes=f("grease_strokes"), grams=f("grease_dose"))  # fmt: skip
 
@@ -92,7 +91,7 @@ def _purged(case: Case) -> Told | None:
         "relief plug": told("Old grease comes out of the plug's hole; stop when it is fresh, even before the last stroke."),
         "open seals": told("Stop at the first clean bead round the seal, even before the last stroke."),
         "counted strokes": told("Counted strokes only: nothing comes out to be seen."),
-        "wipe and weigh": told("What comes out is wiped off and weighed."),
+        "wipe and weigh": told("Stop at the first clean bead, even before the last stroke. What comes out is wiped off and weighed."),
     }.get(case.purge)
 
 
@@ -110,7 +109,10 @@ def greased(case: Case, f: Figures) -> Items:
         if case.fitting in ("inside the guard", ""):
             yield guards_off("safe")
     yield from through_the_fitting(case, f, _strokes(case, f))
-    yield from counted_back(case) if running else given_back_greased(case)
+    if not running:
+        yield from given_back_greased(case)
+    elif case.food:
+        yield from counted_back(case)
     settled = (
         told("A rise, then a fall, is usual; settled it is not over {usual}.", usual=f("run_in_usual"))
         if f.has("run_in_usual")
@@ -119,9 +121,15 @@ def greased(case: Case, f: Figures) -> Items:
     climbs = Trouble(say("Still climbing after two hours"), told("Stop the machine and report it: too much grease, the wrong one, or a bearing that fails."))  # fmt: skip
     yield Step(
         "see it settle", "watch", told("Read the housing after half an hour of running, then after two hours."),
-        settled, (climbs,), takes=("thermometer",),
+        settled, _too_warm(f, climbs), takes=("thermometer",),
         blanks=(Blank("housing temperature", say("after 2 hours"), "degC"),),
     )  # fmt: skip
+
+
+def _too_warm(f: Figures, climbs: Trouble) -> tuple[Trouble, ...]:
+    if not f.has("run_in_stop"):
+        return (climbs,)
+    return climbs, Trouble(say("Settled over it, or {stop} at any time", stop=f("run_in_stop")), told("Settled over it: report it the same shift. At {stop}: stop the machine.", stop=f("run_in_stop")))  # fmt: skip
 
 
 def _looked_at(case: Case) -> Items:

@@ -24,14 +24,23 @@ def isolated(case: Case) -> Items:
 
 def isolated_to_grease(case: Case) -> Items:
     """To reach a fitting: nothing is let go of that would have to be set anew. S1."""
+    yield from run_cool(case)
     yield from _isolated(case, _isolate(case), _blocked(case))
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
 
 def isolated_again(case: Case) -> Items:
-    """For the recheck after running in."""
+    """For the recheck after running in. S1."""
     isolate = told("After a day and after a week, or by the plant's rule: isolate by {procedure} again.", procedure=case.procedure)
+    yield from run_cool(case)
     yield from _isolated(case, isolate, _blocked(case))
+    yield Sign("S1", "safe", told("Isolation proven at this machine."))
+
+
+def run_cool(case: Case) -> Items:
+    """A shaft that stops hot bends, and burns whoever reaches it."""
+    if case.hot and case.warmed:
+        yield Step("run cool", "safe", told("Shut the heat off and let it run until it is cool; only then stop it."), told("A shaft that stops hot bends."))  # fmt: skip
 
 
 def _isolated(case: Case, isolate: Told, release: Told) -> Items:
@@ -42,14 +51,16 @@ def _isolated(case: Case, isolate: Told, release: Told) -> Items:
         yield Step("vent", "safe", told("Shut, lock and vent the steam; wait until its drains are cold."))
     if case.drained:
         yield Step("drain", "safe", told("Shut, lock and drain by the procedure, and see that nothing more comes: {drained}.", drained=", ".join(case.drained)))  # fmt: skip
-    if case.hot:
+    if case.gases:
+        yield Step("shut gas", "safe", told("Shut, lock and vent by the procedure, and see that nothing more comes: {gases}.", gases=", ".join(case.gases)))  # fmt: skip
+    if case.hot or case.warmed:
         yield Step("let cool", "safe", told("Let it cool until a thermometer says that bare skin may touch it."), takes=("thermometer",))
+    yield _proven(case)
+    # only what cannot start is held by a block, and nobody climbs beside what may still turn
+    if case.windy:
+        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it, from outside its reach."), takes=("isolation kit",))
     if "fall from height" in case.hazards:
         yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
-    yield _proven(case)
-    # only what cannot start is held by a block
-    if case.windy:
-        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it."), takes=("isolation kit",))
 
 
 def _blocked(case: Case) -> Told:
@@ -63,7 +74,7 @@ def _proven(case: Case) -> Step:
     if case.windy:
         moves = Trouble(say("It starts"), told("Nobody goes on. Lock and release again, from the first step."))
         check = told("Nothing starts; only the wind may stir it, and it is blocked next. Every control is back at off.")
-    return Step("prove", "safe", told("Try to start it at every control, then watch the shaft."), check, (moves,))
+    return Step("prove", "safe", told("Everyone clear, guards still on: try to start it at every control, then watch the shaft."), check, (moves,))
 
 
 def _isolate(case: Case) -> Told:

@@ -14,11 +14,11 @@ from generator.steps import Item, Sign, Step
 # acts that touch nothing of the machine, or touch it as it runs and from outside
 NO_TOUCH = {
     "sheet", "as found running", "stand clear", "released", "air", "start", "warm readings", "vibration", "look", "listen", "temperature",
-    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate", "count in", "run cool",
+    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate", "count in", "run cool", "stay off",
 }  # fmt: skip
 BEARING_OUT = {"stand upright", "read clearance before", "slide on", "heat", "read designation"}
 # isolating itself, and the stops
-AROUND_ISOLATING = {"release", "block rotor", "vent", "drain", "let cool", "height", "prove", "S0", "S1", "S8"}
+AROUND_ISOLATING = {"release", "block rotor", "vent", "drain", "shut gas", "let cool", "height", "prove", "S0", "S1", "S8"}
 DRIVING = {"hand tight", "mark", "turn nut", "drive up", "stop driving", "shims out", "draw flange up", "lock nut"}
 
 
@@ -61,9 +61,9 @@ class OrderingRule:
 def _r1(job: str, case: Case, acts: Acts) -> bool:
     if job == "inspect" or (job == "grease" and (case.regrease == "running" or not acts.has("strokes"))):
         return acts.has("S1") and not acts.before("isolate", "S1")
-    opening = "prove" if job == "run in" else "S1"
+    opening = "S1"
     touching = [name for name in acts.names if name not in NO_TOUCH and name not in AROUND_ISOLATING]
-    proven = acts.in_order("isolate", "prove") if job == "run in" else acts.in_order("isolate", "prove", "S1")
+    proven = acts.in_order("isolate", "prove", "S1")
     return not proven or any(not acts.before(opening, name) for name in touching if name != opening)
 
 
@@ -95,7 +95,7 @@ def _r6(job: str, case: Case, acts: Acts) -> bool:
     if job != "put on" or not case.sleeve:
         return False
     loose = "set gap" if case.second_flange else "bolts in loose"
-    if case.housing == "cartridge" and case.way != TURN:
+    if case.housing in ("split", "cartridge") and case.way != TURN:
         return any(name in ("bolts half", "bolts final") for name in acts.up_to("lock nut"))
     return not acts.before(loose, "hand tight") or any(name in ("bolts half", "bolts final") for name in acts.up_to("lock nut"))
 

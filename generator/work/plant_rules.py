@@ -21,7 +21,7 @@ ACTS = {
     "in dust": ("clear the dust", "face", "dust"),
     "locking": ("screws again", "collar screw", "clamp again", "lock nut", "lock again"),
     "bolting": ("bolts final", "bolts again"),
-    "giving back": ("power", "back again"),
+    "giving back": ("power",),
     "training": (),  # quoted on the sign-off sheet, at no step
 }
 
@@ -39,7 +39,7 @@ def quoted(plant: Plant, machine: MachineSheets, sheet: Sheet, item: Item) -> It
         and _covers(rule.where, machine, sheet)
     )
     note = machine.machine.typed.note
-    if item.act == "isolate" and note:
+    if item.act in ("isolate", "block rotor") and note:
         found = (say("Mind here: {note}.", note=str(note).rstrip(".")), *found)
     return replace(item, quotes=found) if found else item
 

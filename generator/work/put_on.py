@@ -5,10 +5,10 @@ from __future__ import annotations
 from types import ModuleType
 
 from generator.case import HEATED, LOCKED_LAST, TURN, Case
-from generator.housings.holding import set_down, supported, turned_by_hand, way_cleared
-from generator.housings.steps import bolted, done, floated, frame_checked, housed
+from generator.housings.holding import set_down, stiff, supported, turned_by_hand, way_cleared
+from generator.housings.steps import bolted, done, floated, frame_checked, holes_gauged, housed
 from generator.say import say
-from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
+from generator.steps import Blank, Figures, Items, Sign, Step, Told, Trouble, told
 from generator.work.giving_back import counted_in, given_back
 from generator.work.greasing import bearing_filled, beside_filled, by_hand, first_grease
 from generator.work.make_safe import isolated, sheet_in_hand
@@ -28,15 +28,14 @@ def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
     if case.way in LOCKED_LAST:
         yield from first_grease(case, f)
     elif case.way == TURN:
-        yield from floated(case, f)
+        yield from floated(case, f, "axial")
         yield from _bolted_last(case, f)
         yield from first_grease(case, f)
     elif by_hand(case):
         yield from _greased_as_it_closes(case, f)
     else:
         yield from housed(case, f)
-        yield from floated(case, f)
-        yield from _bolted_last(case, f)
+        yield from _open_and_shut(case, f, ())
         yield from first_grease(case, f)
     yield from given_back(case)
 
@@ -48,24 +47,34 @@ def _greased_as_it_closes(case: Case, f: Figures) -> Items:
         # what slides over the bearing closes at once
         yield from beside_filled(case, f, "axial")
         yield from housed(case, f)
-        yield from floated(case, f)
+        yield from _open_and_shut(case, f, ())
     else:
         yield from housed(case, f)
-        yield from floated(case, f)
-        yield from beside_filled(case, f, "grease")
-    yield from _bolted_last(case, f)
+        yield from _open_and_shut(case, f, beside_filled(case, f, "bolts"))
 
 
-def _bolted_last(case: Case, f: Figures) -> Items:
-    yield from bolted(case, f)
+def _open_and_shut(case: Case, f: Figures, filled: Items) -> Items:
+    """A split base is lined up before its float is set; what slides in a bore is set there."""
+    if case.housing == "split":
+        yield from _bolted_last(case, f, (*floated(case, f, "bolts"), *filled))
+    else:
+        yield from floated(case, f, "axial")
+        yield from _bolted_last(case, f)
+
+
+def _bolted_last(case: Case, f: Figures, while_open: Items = ()) -> Items:
+    yield from bolted(case, f, while_open)
     if case.lies == "vertical":
         yield from set_down(case, f, "bolts")
-    tight = {
+    yield Step("turn free last", "bolts", turned_by_hand(case), _as_free(case), (stiff(case),))
+    yield Sign("S6", "bolts", done(case))
+
+
+def _as_free(case: Case) -> Told:
+    return {
         "take-up": told("It turns as freely as before the lock nuts were tight."),
         "cartridge": told("It turns as freely as before the stop was fitted."),
-    }.get(case.housing, told("It turns as freely as before the bolts were tight."))
-    yield Step("turn free last", "bolts", turned_by_hand(case), tight)
-    yield Sign("S6", "bolts", done(case))
+    }.get(case.housing, told("It turns as freely as before the bolts were tight, and no seal drags."))
 
 
 def seat_accepted(case: Case, f: Figures) -> Items:
@@ -89,7 +98,12 @@ def seat_accepted(case: Case, f: Figures) -> Items:
 
 def parts_matched(case: Case, f: Figures) -> Items:
     """Carried, unpacked only now, read aloud: S3."""
-    yield Step("carry parts", "parts", told("Bring the parts to the machine, still wrapped: {unit}.", unit=case.unit), takes=("parts",))
+    bring = (
+        told("Bring the parts to the machine, still wrapped: {unit}, {mass}.", unit=case.unit, mass=f("unit_mass"))
+        if f.has("unit_mass")
+        else told("Bring the parts to the machine, still wrapped: {unit}. The mass is not on file: ask before you lift.", unit=case.unit)
+    )
+    yield Step("carry parts", "parts", bring, takes=("parts",))
     yield Step("unpack", "parts", told("Unpack the bearing now, not before."), told("Its own grease or oil stays in, unless the maker says otherwise."))  # fmt: skip
     near = Trouble(say("One sign differs"), told("Stop. An inch part looks like a metric one; nothing near is good enough."))
     if case.sleeve:
@@ -98,5 +112,9 @@ def parts_matched(case: Case, f: Figures) -> Items:
         does = told("Read designation and clearance class aloud from the parts.")
     yield Step("read designation", "parts", does, told("The second person reads along on the sheet."), (near,))
     if case.way == HEATED:
-        yield Step("measure ring", "parts", told("Measure the bore of the ring at the same temperature as the shaft."), takes=("bore gauge",))
+        over = Trouble(say("It is not what its maker states for its class"), told("Stop. Another bearing, or the engineer decides."))
+        yield Step("measure ring", "parts", told("Measure the bore of the ring at the same temperature as the shaft, and write it."), None, (over,), takes=("bore gauge",))  # fmt: skip
+    if case.apart and case.way in (TURN, *LOCKED_LAST):
+        yield Step("insert in", "parts", told("Enter the insert crosswise in the slots of its housing, and swing it square."), told("Grease hole and stop stand where the maker shows them."))  # fmt: skip
+    yield from holes_gauged(case, f)
     yield Sign("S3", "parts", told("Every part is the one on the sheet."))

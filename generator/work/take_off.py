@@ -5,12 +5,12 @@ from __future__ import annotations
 from types import ModuleType
 
 from generator.case import Case
-from generator.housings.holding import supported, unit_held, way_cleared
+from generator.housings.holding import load_taken, supported, unit_held, way_cleared
 from generator.housings.opening import held_below, let_go, opened, opens, sampled
 from generator.say import say
-from generator.steps import Blank, Figures, Items, Step, told
+from generator.steps import Blank, Figures, Items, Step, Trouble, told
 from generator.work.giving_back import counted_back, counted_in
-from generator.work.make_safe import isolated, sheet_in_hand
+from generator.work.make_safe import isolated, run_cool, sheet_in_hand
 
 
 def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -21,14 +21,15 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     )  # fmt: skip
     yield from sheet_in_hand()
     yield from counted_in(case, "safe")
-    if case.hot and case.warmed:
-        yield Step("run cool", "safe", told("Shut the heat off and let it run until it is cool; only then stop it."), told("A shaft that stops hot bends."))
+    yield from run_cool(case)
     yield from isolated(case)
     yield from supported(case, f)
     yield from _as_found(case)
     yield from way_cleared(case, "open")
+    if case.lies == "vertical":
+        yield from unit_held(case, f, "open")
+        yield from load_taken(case, f)
     yield from opened(case, f)
-    yield from unit_held(case, f, "open")
     if case.feeler and case.housing == "split":
         yield Step(
             "clearance as found", "open", told("Read the clearance as it is, both rows, on the side free of load."), takes=("feeler",),
@@ -37,10 +38,12 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     yield from locking.take_off(case, f)
     if case.sleeve:
         yield from let_go(case)
-        yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), held_below(case) or told("Nothing is driven along the shaft."))  # fmt: skip
+        sticks = Trouble(say("Sleeve sticks"), told("Light oil, spread its slot gently with a soft wedge, and wait. No blow."))
+        yield Step("slide off", "lock", told("Take the nut off, and slide sleeve and bearing from the shaft."), held_below(case) or told("Nothing is driven along the shaft."), (sticks,))  # fmt: skip
     yield Step("look at seat", "seat", told("Wipe the seat and look: wear, colour, old dents."), told("Write it on the record sheet."), takes=("lint-free cloth",))  # fmt: skip
-    yield Step("keep parts", "parts", told("Tag the failed parts and keep them until the engineer has seen them."), takes=("tags",))
-    yield from counted_back(case)
+    yield Step("keep parts", "parts", told("Bag and tag the failed parts, unwashed, and keep them until the engineer has seen them."), takes=("tags",))
+    if case.food:
+        yield from counted_back(case)
     yield Step("leave safe", "give back", told("Leave the shaft held and the locks on. No power until a unit is on again and S7 is signed."))
 
 
@@ -49,8 +52,9 @@ def _as_found(case: Case) -> Items:
         "as found", "as found", told("Write what is seen before anything is wiped: marks of lock and nut, loose bolts, shims, grease."),
         told("A picture helps. What is wiped away is lost."), takes=("record sheet", "paint pen"),
     )  # fmt: skip
-    yield Step("clean outside", "as found", told("Clean the housing outside before it is opened."), takes=("lint-free cloth",))
-    if case.housing != "split":
-        yield Step("load zone", "as found", told("Mark “up” on the housing."), told("It shows later where the load came from."), takes=("paint pen",))  # fmt: skip
     if not opens(case):
-        yield sampled(told("Catch a spoon of the old grease at seal or relief in a clean bag, tagged."))
+        yield sampled(told("Catch a spoon of the old grease at seal or relief in a clean bag, tagged."), "as found")
+    yield Step("clean outside", "as found", told("Clean the housing outside before it is opened."), takes=("lint-free cloth",))
+    if not opens(case):
+        mark = told("Mark on the housing which side faces the drive.") if case.lies == "vertical" else told("Mark “up” on the housing.")
+        yield Step("load zone", "as found", mark, told("It shows later where the load came from."), takes=("paint pen",))

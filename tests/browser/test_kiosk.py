@@ -35,7 +35,7 @@ def left_alone(screen: Page, sample: Path) -> Page:
     screen.evaluate(KIOSK_ON)
     screen.clock.install(time="2026-11-25T08:00:00")
     screen.clock.pause_at("2026-11-25T09:00:00")
-    screen.goto(f"file://{sample}/machines/INT-02.html#B-put-on")
+    screen.goto(f"file://{sample}/machines/INT-02.html")
     return screen
 
 

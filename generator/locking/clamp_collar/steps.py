@@ -30,5 +30,5 @@ def put_on(case: Case, f: Figures) -> Items:
 def take_off(case: Case, f: Figures) -> Items:
     """Screw slack, ring off."""
     yield Step("unlock", "lock", told("Slacken the collar screw and slide the collar away from the ring."), takes=("key for the lock",))
-    yield Step("dress", "lock", told("Dress every mark on the shaft before anything slides."), takes=("fine stone", "eye protection"))
+    yield Step("dress", "lock", told("Picture every mark, then dress what lies open between ring and shaft end."), told("A dent under the ring is dressed when the ring is off; it is drawn over slowly."), takes=("fine stone", "eye protection"))
     yield from slid_off(case)

@@ -35,8 +35,8 @@ def take_off(case: Case, f: Figures) -> Items:
     )
     yield Step("unlock", "lock", told("Turn the collar screw out until it does not stand in the bore."), takes=("key for the lock",))
     yield Step(
-        "collar back", "lock", told("Tap the collar loose, soft drift in the blind hole, against the way it was bound."),
+        "collar back", "lock", told("Tap the collar loose, soft drift in the blind hole, against the way it was bound; slide it clear."),
         bound, takes=("soft drift", "soft hammer", "eye protection"), picture="collar",
     )  # fmt: skip
-    yield Step("dress", "lock", told("Dress the dent of the screw on the shaft before anything slides."), takes=("fine stone", "eye protection"))  # fmt: skip
+    yield Step("dress", "lock", told("Picture every mark, then dress what lies open between ring and shaft end."), told("A dent under the ring is dressed when the ring is off; it is drawn over slowly."), takes=("fine stone", "eye protection"))  # fmt: skip
     yield from slid_off(case)

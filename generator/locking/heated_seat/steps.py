@@ -15,8 +15,8 @@ def put_on(case: Case, f: Figures) -> Items:
     if case.feeler:
         yield from read_before(case, f)
     yield Step(
-        "clean parts", "lock", told("Wipe seat, shoulder and bore dry and free of lint. Dress every burr by hand."), told("A gloved finger feels no edge."),
-        takes=("lint-free cloth", "fine stone"),
+        "clean parts", "lock", told("Wipe seat, shoulder and bore dry and free of lint."), told("A gloved finger feels no edge. A burr on a new part means another part."),
+        takes=("lint-free cloth",),
     )  # fmt: skip
     yield from seals_on(case)
     yield from stood_loose(case, f)
@@ -32,11 +32,11 @@ def put_on(case: Case, f: Figures) -> Items:
 
 def _heated(case: Case, f: Figures) -> Items:
     yield Step(
-        "heat", "lock", told("Heat the ring evenly to {to}, sensor on the inner ring. Never over {ceiling}.", to=f("heat_to"), ceiling=f("heating")),
+        "heat", "lock", told("Heat the ring evenly to {to}, and to {ceiling} at the very most, sensor on the inner ring.", to=f("heat_to"), ceiling=f("heating")),
         told("The inner ring is not far ahead of the outer one. Never an open flame."), takes=("bearing heater", "thermometer"),
         blanks=(Blank("heated to", say("reached"), "degC"),), picture="shoulder",
     )  # fmt: skip
-    yield Step("demagnetise", "lock", told("Let the heater demagnetise it."), told("Iron filings or a clip do not cling to the ring."))
+    yield Step("demagnetise", "lock", told("Let the heater demagnetise it."), told("A clean clip on a thread is not drawn to the ring."))
     stops = Trouble(say("Stops half way"), told("Do not hammer. Pull it off while it is hot, find out why, heat again."))
     yield Step(
         "push to shoulder",
@@ -53,11 +53,11 @@ def _cold(case: Case, f: Figures) -> Items:
     yield Step("cool", "lock", told("Let it cool in air until the thermometer reads ring and shaft alike. Never quench it."))
     gap = Trouble(say("Blade goes in"), told("It does not sit at the shoulder. Pull it off as in taking off, find out why, begin again."))
     yield Step("shoulder blade", "lock", told("Try a blade of {blade} at the shoulder, all round.", blade=f("shoulder_blade")), told("It goes in nowhere."), (gap,), takes=("feeler",))  # fmt: skip
-    yield Step("fasten ring", "lock", told("Where a nut or a plate holds the ring, tighten it now, cold, by its maker's figure."))
+    yield Step("fasten ring", "lock", told("Where a nut or a plate holds the ring, tighten and lock it now, cold, by its maker's figure."))
     if case.feeler:
         blanks = (Blank("clearance left row 1", say("row 1 left"), "mm"), Blank("clearance left row 2", say("row 2 left"), "mm"))
         yield Step(
-            "read clearance after", "lock", told("Read what is left, both rows: never under {least}.", least=f("clearance_least_left")), None,
+            "read clearance after", "lock", told("Read what is left, both rows, below, where the outer ring hangs free: never under {least}.", least=f("clearance_least_left")), None,
             (Trouble(say("Less is left"), told("Stop. Seat over its limit or wrong class; the engineer decides.")),),
             blanks=blanks, takes=("feeler",), picture="feeler",
         )  # fmt: skip
@@ -69,5 +69,5 @@ def take_off(case: Case, f: Figures) -> Items:
     """A puller on the inner ring; oil or heat where the shaft is made for it."""
     yield Step("unlock", "lock", told("Take off what holds the ring along the shaft: nut, plate or ring."), takes=("spanner",))
     yield Step("puller", "lock", told("Set the puller behind the inner ring and in line with the shaft."), told("Nothing pulls on the outer ring or the cage."), takes=("puller", "eye protection"))  # fmt: skip
-    stuck = Trouble(say("Does not move"), told("Stop. Oil pressure where the shaft is drilled for it; a heater for a plain ring. Else the engineer says how."))  # fmt: skip
+    stuck = Trouble(say("Does not move"), told("Stop. Oil pressure where the shaft is drilled for it. Heat only when the engineer says how and its permit is in hand."))  # fmt: skip
     yield Step("pull", "lock", told("Pull steadily, nobody in line with the puller."), told("The shaft is not scored."), (stuck,), takes=("puller", "eye protection"))  # fmt: skip

@@ -13,10 +13,8 @@ def put_on(case: Case, f: Figures) -> Items:
     yield from cleaned(case, told("Back the set screws out until none stands in the bore."))
     yield from aligned_before_locking(case, f)
     if not case.alone:
-        does = told("Turn the shaft until the screws of both units face the same way.")
-        if case.windy:
-            does = told("Everyone clear of the rotor: block out, turn the shaft until the screws of both units face the same way, block in again.")
-        yield Step("screws in line", "lock", does)
+        other = Trouble(say("The other unit is not on yet"), told("Any way that is clear of old dents."))
+        yield Step("screws in line", "lock", told("Turn the ring on the shaft until its screws face as the other unit's do."), None, (other,))
     key = screw_key(f)
     yield Step(
         "screws half",
@@ -46,5 +44,5 @@ def put_on(case: Case, f: Figures) -> Items:
 def take_off(case: Case, f: Figures) -> Items:
     """Screws out, burrs off, then the ring."""
     yield Step("unlock", "lock", told("Turn the set screws out until none stands in the bore."), takes=("key for the lock",))
-    yield Step("dress", "lock", told("Dress the dents of the screws on the shaft before anything slides."), takes=("fine stone", "eye protection"))  # fmt: skip
+    yield Step("dress", "lock", told("Picture every mark, then dress what lies open between ring and shaft end."), told("A dent under the ring is dressed when the ring is off; it is drawn over slowly."), takes=("fine stone", "eye protection"))  # fmt: skip
     yield from slid_off(case)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from generator.case import Case
 from generator.housings.steps import pulled_toward_nut, set_in_place, stood_loose
-from generator.locking.sleeve_steps import cleaned, hand_tight, nut_locked, nut_off, slid_on
+from generator.locking.sleeve_steps import cleaned, hand_tight, load_off, nut_locked, nut_off, slid_on
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
 
@@ -18,6 +18,7 @@ def put_on(case: Case, f: Figures) -> Items:
     yield from stood_loose(case, f)
     yield from set_in_place(case, f)
     yield from pulled_toward_nut(case, f)
+    yield from load_off(case)
     yield from hand_tight(case)
     yield from _driven_up(case, f)
     yield Sign("S4", "lock", told("Clearance before, after, and what was taken: read by both, written."))
@@ -50,6 +51,8 @@ def read_before(case: Case, f: Figures) -> Items:
 
 def seals_on(case: Case) -> Items:
     """What must be on the shaft before the bearing."""
+    if case.housing == "cartridge":
+        yield Step("seals on", "lock", told("Put on the shaft all that sits behind the bearing, in the order drawn: inner cover and seal."), told("What is forgotten means starting over."))  # fmt: skip
     if case.housing != "split":
         return
     if case.felt:
@@ -74,18 +77,18 @@ def _driven_up(case: Case, f: Figures) -> Items:
     yield Step("drive up", "lock", where, told("The blade feels the same in both rows."), (void,), takes=("hook wrench", "feeler"), picture="feeler")  # fmt: skip
     early = Trouble(
         say("Turn reached before the clearance"),
-        told("Stop. The guide is {guide}. Read again; a scuffed taper or a seat under its limit can do it.", guide=f("drive_turn")),
+        told("Stop. The guide is {guide}. Read again; still short, drive no further: loosen, look at taper and seat, tell the engineer.", guide=f("drive_turn")),
     )
     late = Trouble(
         say("Clearance gone before the turn"),
-        told("Stop at the clearance. A false start or a seat over its limit can do it: loosen, look, begin again."),
+        told("Stop. A false start or a seat over its limit can do it: loosen, look, begin again."),
     )
     does = told("Stop when {taken} of clearance has been taken.", taken=f("reduction"))
     yield Step("stop driving", "lock", does, None, (early, late))
     blanks = (Blank("clearance left row 1", say("row 1 left"), "mm"), Blank("clearance left row 2", say("row 2 left"), "mm"))
     less = Trouble(say("Less is left"), told("Stop. Tap it loose as in taking off; seat, taper and class are looked at, and the engineer decides."))  # fmt: skip
     yield Step(
-        "read clearance after", "lock", told("Read what is left, both rows: never under {least}.", least=f("least_left")),
+        "read clearance after", "lock", told("Read what is left, both rows, at the same place: never under {least}.", least=f("least_left")),
         told("Before less after is what was taken."), (less,), blanks=blanks, takes=("feeler",), picture="feeler",
     )  # fmt: skip
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from generator.case import Case
-from generator.housings.holding import set_down, turned_by_hand
+from generator.housings.holding import set_down, set_down_early, turned_by_hand
 from generator.housings.steps import pulled_toward_nut, set_in_place, stood_loose
-from generator.locking.sleeve_steps import cleaned, from_hand_tight, hand_tight, nut_locked, nut_off, slid_on
+from generator.locking.sleeve_steps import cleaned, from_hand_tight, hand_tight, load_off, nut_locked, nut_off, slid_on
 from generator.say import say
 from generator.steps import Figures, Items, Sign, Step, Trouble, told
 
@@ -14,9 +14,16 @@ def put_on(case: Case, f: Figures) -> Items:
     """From the clean shaft to the locked nut."""
     yield from cleaned(case)
     yield from slid_on(case, f)
-    yield from stood_loose(case, f)
-    yield from set_in_place(case, f)
-    yield from pulled_toward_nut(case, f)
+    if case.second_flange:
+        # a shaft that is lifted after the gap is set takes the gap with it
+        yield from load_off(case)
+        yield from stood_loose(case, f)
+        yield from set_in_place(case, f)
+    else:
+        yield from stood_loose(case, f)
+        yield from set_in_place(case, f)
+        yield from pulled_toward_nut(case, f)
+        yield from load_off(case)
     yield from hand_tight(case)
     if case.second_flange:
         yield Sign("S4", "lock", told("Load off, gap the same all round, hand tight, marked."))
@@ -26,7 +33,7 @@ def put_on(case: Case, f: Figures) -> Items:
     yield from _turned(case, f)
     yield from nut_locked(case, f)
     # what hangs in its gear does not turn freely; an upright shaft stays in its sling until the bolts hold
-    if case.lies != "vertical":
+    if set_down_early(case, f):
         yield from set_down(case, f, "lock")
     yield from _checked(case)
 
@@ -52,10 +59,14 @@ def _turned(case: Case, f: Figures) -> Items:
         say("Goes very hard before the least turn"),
         told("Stop. Shaft over its limit, dry taper or a false start: loosen, look, begin again."),
     )
+    easy = Trouble(say("Still easy at the most"), told("Stop. Shaft under its limit or a wrong sleeve: loosen, look, and tell the engineer."))
     sticks = Trouble(say("Cartridge sticks"), told("Stop. Ease it in its bore until it goes with the ring."))
+    guides = Trouble(say("Unit sticks in its guides"), told("Stop. Free the shaft endwise until it goes with the ring."))
     bind = (
         sticks
         if case.housing == "cartridge"
+        else guides
+        if case.housing == "take-up"
         else (
             Trouble(say("Bolts bind"), told("Stop. Loosen the bolts of both units and shift them, else set this one anew from hand tight."))
             if case.order == "second"
@@ -65,7 +76,7 @@ def _turned(case: Case, f: Figures) -> Items:
     does = told("Turn the nut on by {turn}, that is {degrees} or {slots}, counted from the first mark.", turn=f("nut_turn"), degrees=f("nut_degrees"), slots=f("nut_slots"))  # fmt: skip
     check = told("The mark on the shaft still meets the sleeve slot. Never past the most.")
     # a second flange is flush by now: what binds was met when it was drawn up
-    ways_out = (void, hard) if case.second_flange else (void, hard, bind)
+    ways_out = (void, hard, easy) if case.second_flange else (void, hard, easy, bind)
     yield Step("turn nut", "lock", does, check, ways_out, takes=("hook wrench", "soft wedge"), picture="nut turn")
 
 

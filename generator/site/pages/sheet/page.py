@@ -25,8 +25,8 @@ GRAVEST = tuple(SIGNALS.values())
 # cleaning, unpacking, trying and tidying stand on the kiosk; paper has the steps with a figure, a stop or a point of no return
 NOT_ON_PAPER = frozenset({
     "sheet", "prove", "clean seat", "seat temperature", "face", "joint", "guide", "carry parts", "unpack", "stand upright", "clean parts", "clear bore",
-    "outer seal", "outer ring", "felt", "covers", "guards off", "part coupling", "join coupling", "count in", "run cool", "gear away", "blocks out", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "fill beside", "right gun", "wipe fitting", "plug out",
-    "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "bolts again", "lock again", "back again", "bolts ready", "align",
+    "outer seal", "outer ring", "felt", "covers", "guards off", "part coupling", "join coupling", "count in", "run cool", "gear away", "blocks out", "others open", "shut gas", "float again", "insert in", "take-ups even", "stay off", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "fill beside", "right gun", "wipe fitting", "plug out",
+    "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "bolts again", "lock again", "bolts ready", "align",
 })  # fmt: skip
 # readings for which the record sheet has the room
 ON_RECORD = frozenset({"heated to", "grease given", "grease out", "vibration", "housing temperature"})
@@ -63,7 +63,7 @@ def sheet_view(papers: Papers, shaft: ShaftSheet, sheet: Sheet) -> dict[str, Any
         "drawing": printed_shaft(shaft, papers.held),
         "parts": tuple(_parts(sheet)),
         "boxes": tuple(_boxes(sheet, str(plant.typed.units), put_on)),
-        "rows": () if closed else tuple(_rows((*put_on.items, *run_in.items))),
+        "rows": () if closed else tuple(_rows((*put_on.items, *_till_accepted(run_in.items)))),
         "procedure": str(typed.isolation.procedure),
         "ask": str(plant.typed.ask) if plant.typed.ask else say("the engineer"),
         "machine_note": str(typed.note) if typed.note else "",
@@ -114,6 +114,12 @@ def _other(sheet: Sheet, key: str) -> str:
         return say("set {tool} to {setting}", tool=tool.content, setting=text(setting))
     grams = sheet.number("grease_dose")
     return text(grams) if key == "grease_strokes" and grams else ""
+
+
+def _till_accepted(items: tuple[Step | Sign, ...]) -> tuple[Step | Sign, ...]:
+    """Running in up to S8: the recheck has its own day, and stands on the kiosk."""
+    numbers = [item.number if isinstance(item, Sign) else "" for item in items]
+    return items[: numbers.index("S8") + 1] if "S8" in numbers else items
 
 
 def _rows(items: tuple[Step | Sign, ...]) -> Iterator[Row]:
