@@ -73,6 +73,7 @@ class Case:
     others: str = ""  # the other units of its shaft, by letter
     pulls: tuple[str, ...] = ()  # what pulls or rests on the shaft by its loads as typed
     unweighed: tuple[str, ...] = ()  # of what sits on the shaft what no mass is typed of
+    units_between: tuple[str, ...] = ()  # the units among it, by letter
     between: tuple[str, ...] = ()  # what sits on the shaft toward the end that has less of it
 
     @property

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from generator.case import FLANGES, HEATED, TURN, Case
+from generator.case import FLANGES, HEATED, LOCKED_LAST, Case
 from generator.say import say
 from generator.steps import Figures, Items, Step, Told, Trouble, told
 
 
 def guards_off(stage: str) -> Step:
     """Only once it is proven that nothing can move."""
-    return Step("guards off", stage, told("Take off the guards that stand before this unit, and no others."), takes=("spanner",))
+    return Step("guards off", stage, told("Take off the guards before this unit and before what is slackened, parted or taken off here; no others."), takes=("spanner",))
 
 
 def supported(case: Case, f: Figures) -> Items:
@@ -152,13 +152,13 @@ def set_down(case: Case, f: Figures, stage: str) -> Items:
     if case.carrier:
         does = told("Ease the sling until it is just slack, and look at the shaft's height.")
         sinks = Trouble(say("The shaft sinks"), told("Stop. The sling takes it: {carrier} has let go, not this lock; tell the engineer.", carrier=case.carrier))  # fmt: skip
-        yield Step("set down", stage, does, told("The shaft does not sink, and the mark over the lock is unbroken."), (sinks,))
+        yield Step("set down", stage, does, told("The shaft does not sink, and the line over the lock is unbroken."), (sinks,))
     elif case.lies == "vertical":
         does = told("Let the sling down by a finger's width: this unit carries the shaft now.")
         sinks = Trouble(say("The shaft sinks"), told("Take it back into the sling. The lock does not hold: begin again from the lock."))
-        yield Step("set down", stage, does, told("The shaft does not sink, and the mark over the lock is unbroken."), (sinks,))
+        yield Step("set down", stage, does, told("The shaft does not sink, and the line over the lock is unbroken."), (sinks,))
     elif rises(case, f):
-        yield Step("set down", stage, told("Ease what holds the shaft down."), told("It does not rise; what held it stays near until the end."))
+        yield Step("set down", stage, told("Ease what holds the shaft down, once every other unit of it is on, locked and bolted."), told("It does not rise; what held it stays near until the end."))
     else:
         kept = told("The gear here carries nothing now and stays near. Wherever another unit or part is off, the gear stays loaded.")
         yield Step("set down", stage, told("Lower the gear beside this unit, and only that, until the unit carries its share."), kept)
@@ -171,11 +171,16 @@ def turned_by_hand(case: Case) -> Told:
     return told("Turn the shaft by hand.")
 
 
-def stiff(case: Case) -> Trouble:
-    """The way out where a shaft that should be free is not."""
-    again = (
-        told("Slacken lock and bolts, and begin again from lining up.")
-        if case.way != TURN
-        else told("Slacken the bolts: frame, float and seals are looked at before they are tight again.")
-    )
+def stiff(case: Case, locked: bool) -> Trouble:
+    """The way out where a shaft that should be free is not; what is driven up stays driven up."""
+    if case.housing == "cartridge" and case.way not in LOCKED_LAST:
+        again = told("Loosen the stop, leave the lock shut. Stop, bore and seals are looked at before it is fitted again.")
+    elif case.way not in LOCKED_LAST:
+        again = told("Slacken the bolts, leave the lock shut. Frame, float and seals are looked at before they are tight again; still stiff: the engineer.")  # fmt: skip
+    elif not locked:
+        again = told("Slacken the bolts, and begin again from lining up.")
+    elif case.lies == "vertical":
+        again = told("Take the shaft into the sling first, and see that it carries. Then slacken lock and bolts, and begin again from lining up.")
+    else:
+        again = told("Slacken lock and bolts, and begin again from lining up.")
     return Trouble(say("Stiff, or a seal drags"), again)

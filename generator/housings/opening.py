@@ -58,9 +58,10 @@ def opened(case: Case, f: Figures) -> Items:
         yield sampled(told("Take a spoon of the old grease into a clean bag, tagged."), "open")
         yield Step("bolts out", "open", told("Slacken the base bolts. Leave them in."), takes=("spanner",))
         if case.holds == "fixed":
-            yield Step("rings out", "open", told("Write how many locating rings and on which side, then take them out of the base."))
-        binds = Trouble(say("The next unit binds"), told("Lower it. Slacken that unit by its sheet, or take the base bolts out and draw this base away."))
-        yield Step("raise", "open", told("Raise the shaft until the bearing hangs free of the base, and no more."), None, (binds,), takes=("lifting gear",))  # fmt: skip
+            yield Step("rings out", "open", told("Write how many locating rings and on which side; the open ones come out now."), told("Whole ones rise with the shaft."))  # fmt: skip
+        yield Step("raise", "open", told("Raise the shaft until the bearing hangs free of the base, and no more."), None, takes=("lifting gear",))
+        walls = Trouble(say("It cannot be drawn away"), told("Raise until the bearing clears the end walls; other units are slackened by their sheets first."))  # fmt: skip
+        yield Step("base away", "open", told("Take the base bolts out and draw the base away with its shims, no hand between bearing and base."), None, (walls,), takes=("spanner",))  # fmt: skip
         if case.holds == "fixed" and case.felt:
             yield Step("seal off", "open", told("Slide the outer locating ring off the shaft."))
         elif not case.felt:

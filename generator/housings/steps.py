@@ -62,7 +62,7 @@ def stood_loose(case: Case, f: Figures) -> Items:
     if case.second_flange:
         uneven = Trouble(say("Gap differs from bolt to bolt"), told("Shim anew until the blade feels the same at every bolt."))
         yield Step(
-            "set gap", stage, told("Stand the flange {gap} off the frame with shim stock at every bolt. Bolts finger loose.", gap=f("flange_gap")),
+            "set gap", stage, told("Stand the flange {gap} off the frame with shim stock at every bolt.", gap=f("flange_gap")),
             None, (uneven,), takes=("shim stock", "feeler"), picture="flange gap",
         )  # fmt: skip
     elif case.housing == "take-up":
@@ -157,15 +157,25 @@ def floated(case: Case, f: Figures, stage: str) -> Items:
         "clearance inside the bearing": told("Push the shaft to both ends of its play: {a} toward the {one}, {b} toward the {other}; leave it in the middle.", **room),
     }.get(case.floats_by, told("Set how this unit floats: {a}.", a=f("floats_by")))  # fmt: skip
     tight = Trouble(say("Less room than that"), told("Stop. Growth would load both bearings; the engineer decides."))
+    if case.units_between:
+        does_first = told("Put on again the units that came off to clear the way, each by its own sheet up to S6: {units}.", units=", ".join(case.units_between))  # fmt: skip
+        yield Step("unit back", stage, does_first, told("The gear at this unit stays loaded meanwhile."))
     held = None if case.alone else told("The unit that holds the shaft endwise is on, locked and bolted.")
+    if case.housing == "split":
+        held = told("The unit that holds the shaft endwise is on. Then the shaft is marked at the housing's end, and the distance written.")
     yield Step("set float", stage, does, held, (tight,), takes=("caliper",), picture="float")
 
 
 def float_again(case: Case) -> Items:
     """What was set with loose bolts, read with tight ones."""
     if case.holds == "free":
-        short = Trouble(say("One side short, the other long"), told("Slacken and shift it. Both together short: stop, the engineer decides."))
-        yield Step("float again", "bolts", told("Read the room on both sides again, now that all is tight."), told("It is as it was set."), (short,), takes=("caliper",))  # fmt: skip
+        off = told("Slacken and shift it. Both together short: stop, the engineer decides.")
+        if case.second_flange:
+            off = told("Stop. Nothing is shifted, the frame decides its place: the engineer.")
+        does = told("Read the room on both sides again, now that all is tight.")
+        if case.housing == "split":
+            does = told("Measure from the housing's end to the mark on the shaft, now that all is tight.")
+        yield Step("float again", "bolts", does, told("It is as it was set."), (Trouble(say("It differs"), off),), takes=("caliper",))
 
 
 def bolted(case: Case, f: Figures, while_open: Items = ()) -> Items:
@@ -188,6 +198,8 @@ def _bolted_down(case: Case, f: Figures, while_open: Items) -> Items:
         yield Step("align", "bolts", told("Line the housing up: ring square to the shaft, flange flat on its face."), told("No blade goes between flange and frame."), takes=("feeler",))  # fmt: skip
     else:
         yield Step("align", "bolts", told("Line the housing up: ring square to the shaft, foot flat on its face."), told("No blade goes under the foot."), takes=("feeler",))  # fmt: skip
+    if case.housing == "split":
+        yield from floated(case, f, "bolts")
     yield Step("bolts half", "bolts", _half(case, f), takes=("torque tool for the bolts",), picture="bolts")
     if case.flange and case.lies != "vertical" and not rises(case, f):
         yield from set_down(case, f, "bolts")

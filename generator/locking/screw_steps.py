@@ -30,7 +30,7 @@ def aligned_before_locking(case: Case, f: Figures) -> Items:
     yield from set_in_place(case, f)
     yield from floated(case, f, "axial")
     yield from bolted(case, f)
-    yield Step("turn free before", "bolts", turned_by_hand(case), told("Before anything is locked it turns freely, and the ring stands square."), (stiff(case),))  # fmt: skip
+    yield Step("turn free before", "bolts", turned_by_hand(case), told("Before anything is locked it turns freely, and the ring stands square."), (stiff(case, locked=False),))  # fmt: skip
     yield Sign("S4", "bolts", _ready(case))
 
 
@@ -47,7 +47,7 @@ def locked_and_free(case: Case, f: Figures, what: Told) -> Items:
     yield Sign("S5", "lock", what)
     if case.lies == "vertical":
         yield from set_down(case, f, "lock")
-    yield Step("turn free", "lock", turned_by_hand(case), told("It turns as freely as before it was locked, and no seal drags."), (stiff(case),))
+    yield Step("turn free", "lock", turned_by_hand(case), told("It turns as freely as before it was locked, and no seal drags."), (stiff(case, locked=True),))
     yield Sign("S6", "lock", done(case))
 
 

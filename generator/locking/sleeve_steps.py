@@ -97,6 +97,7 @@ def nut_locked(case: Case, f: Figures) -> Items:
     else:
         does, takes = told("Bend one tab of the washer flat into the nut's slot."), ("soft drift",)
     yield Step("lock nut", "lock", does, None, (forward,), takes=takes, picture="nut turn")
+    yield Step("witness line", "lock", told("Draw a line in another colour over nut, sleeve slot and shaft."), told("It shows later whether anything crept."), takes=("paint pen",))  # fmt: skip
 
 
 def _to_a_slot(case: Case) -> Told:

@@ -82,7 +82,7 @@ def _energies(machine: MachineSheets) -> dict[str, object]:
 
 def _on_shaft(shaft: ShaftSheet, sheet: Sheet) -> dict[str, object]:
     """How it lies and turns, what else is on it, and what each of it weighs or pulls."""
-    things = sitting(shaft.shaft)
+    things, between = sitting(shaft.shaft), _between(shaft, sheet)
     return {
         "lies": str(shaft.shaft.typed.lies),
         "turns": str(shaft.shaft.typed.turns or ""),
@@ -93,7 +93,8 @@ def _on_shaft(shaft: ShaftSheet, sheet: Sheet) -> dict[str, object]:
         "coupled": _coupled(shaft),
         "pulls": tuple(str(name) for name, load in things if str(load.kind) in PULLS),
         "unweighed": tuple(str(name) for name, _ in unweighed(shaft.shaft)),
-        "between": _between(shaft, sheet),
+        "between": between,
+        "units_between": tuple(one.position.letter for one in shaft.sheets if say("unit {letter}", letter=one.position.letter) in between),
     }
 
 

@@ -102,6 +102,8 @@ def greased(case: Case, f: Figures) -> Items:
         return
     running = case.regrease == "running"
     yield from counted_in(case, "safe")
+    if case.hot and case.warmed:
+        yield Step("read before", "safe", told("While it runs warm, from outside the guard: read housing and air, and write both."), takes=("thermometer",))  # fmt: skip
     if running:
         yield Step("stand clear", "safe", told("Stand where the fitting is, outside the guard: nothing loose, nothing to lean over."), None)
     else:

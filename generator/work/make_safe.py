@@ -15,9 +15,11 @@ def sheet_in_hand() -> Items:
     yield Sign("S0", "sheet", told("Sheet in force, job not held."), second=False)
 
 
-def isolated(case: Case) -> Items:
-    """For work at the shaft: isolated, what stays let go of or blocked, proven: S1."""
+def isolated(case: Case, running: bool) -> Items:
+    """For work at the shaft, running until then or not: isolated, what stays let go of or blocked, proven: S1."""
     release = told("Release, block or let run down what stays: {stored}.", stored=", ".join(case.stored))
+    if running or case.order == "first":
+        yield from run_cool(case)
     yield from _isolated(case, _isolate(case), release)
     yield Sign("S1", "safe", told("Isolation proven at this machine."))
 
@@ -58,7 +60,7 @@ def _isolated(case: Case, isolate: Told, release: Told) -> Items:
     yield _proven(case)
     # only what cannot start is held by a block, and nobody climbs beside what may still turn
     if case.windy:
-        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it, from outside its reach."), takes=("isolation kit",))
+        yield Step("block rotor", "safe", told("Block the rotor so that no wind turns it, or see that its block holds, from outside its reach."), takes=("isolation kit",))
     if "fall from height" in case.hazards:
         yield Step("height", "safe", told("Stand on a platform or hang in a harness by the site's rules; tools on a line."), takes=("fall protection",))  # fmt: skip
 
@@ -74,7 +76,7 @@ def _proven(case: Case) -> Step:
     if case.windy:
         moves = Trouble(say("It starts"), told("Nobody goes on. Lock and release again, from the first step."))
         check = told("Nothing starts; only the wind may stir it, and it is blocked next. Every control is back at off.")
-    return Step("prove", "safe", told("Everyone clear, guards still on: try to start it at every control, then watch the shaft."), check, (moves,))
+    return Step("prove", "safe", told("Everyone clear of all that could move: try to start it at every control, then watch the shaft."), check, (moves,))
 
 
 def _isolate(case: Case) -> Told:

@@ -14,7 +14,7 @@ from generator.steps import Item, Sign, Step
 # acts that touch nothing of the machine, or touch it as it runs and from outside
 NO_TOUCH = {
     "sheet", "as found running", "stand clear", "released", "air", "start", "warm readings", "vibration", "look", "listen", "temperature",
-    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate", "count in", "run cool", "stay off",
+    "take-up", "dust", "report", "look at feeder", "look at oil", "give none", "see it settle", "isolate", "count in", "run cool", "stay off", "read before",
 }  # fmt: skip
 BEARING_OUT = {"stand upright", "read clearance before", "slide on", "heat", "read designation"}
 # isolating itself, and the stops

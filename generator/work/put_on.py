@@ -18,7 +18,7 @@ def put_on(case: Case, f: Figures, locking: ModuleType) -> Items:
     """Every step and stop, in order."""
     yield from sheet_in_hand()
     yield from counted_in(case, "safe")
-    yield from isolated(case)
+    yield from isolated(case, running=False)
     yield from supported(case, f)
     yield from way_cleared(case, "support")
     yield from seat_accepted(case, f)
@@ -54,9 +54,9 @@ def _greased_as_it_closes(case: Case, f: Figures) -> Items:
 
 
 def _open_and_shut(case: Case, f: Figures, filled: Items) -> Items:
-    """A split base is lined up before its float is set; what slides in a bore is set there."""
+    """A split base is lined up before its float is set, and bolted after; what slides in a bore is set there."""
     if case.housing == "split":
-        yield from _bolted_last(case, f, (*floated(case, f, "bolts"), *filled))
+        yield from _bolted_last(case, f, filled)
     else:
         yield from floated(case, f, "axial")
         yield from _bolted_last(case, f)
@@ -66,7 +66,7 @@ def _bolted_last(case: Case, f: Figures, while_open: Items = ()) -> Items:
     yield from bolted(case, f, while_open)
     if case.lies == "vertical":
         yield from set_down(case, f, "bolts")
-    yield Step("turn free last", "bolts", turned_by_hand(case), _as_free(case), (stiff(case),))
+    yield Step("turn free last", "bolts", turned_by_hand(case), _as_free(case), (stiff(case, locked=True),))
     yield Sign("S6", "bolts", done(case))
 
 
@@ -74,7 +74,7 @@ def _as_free(case: Case) -> Told:
     return {
         "take-up": told("It turns as freely as before the lock nuts were tight."),
         "cartridge": told("It turns as freely as before the stop was fitted."),
-    }.get(case.housing, told("It turns as freely as before the bolts were tight, and no seal drags."))
+    }.get(case.housing, told("It turns freely, and no seal drags."))
 
 
 def seat_accepted(case: Case, f: Figures) -> Items:

@@ -10,7 +10,7 @@ from generator.housings.opening import held_below, let_go, opened, opens, sample
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Step, Trouble, told
 from generator.work.giving_back import counted_back, counted_in
-from generator.work.make_safe import isolated, run_cool, sheet_in_hand
+from generator.work.make_safe import isolated, sheet_in_hand
 
 
 def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
@@ -21,8 +21,7 @@ def take_off(case: Case, f: Figures, locking: ModuleType) -> Items:
     )  # fmt: skip
     yield from sheet_in_hand()
     yield from counted_in(case, "safe")
-    yield from run_cool(case)
-    yield from isolated(case)
+    yield from isolated(case, running=True)
     yield from supported(case, f)
     yield from _as_found(case)
     yield from way_cleared(case, "open")

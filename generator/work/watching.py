@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generator.case import LOCKED_LAST, Case
+from generator.case import LOCKED_LAST, TURN, Case
 from generator.housings.holding import guards_off
 from generator.say import say
 from generator.steps import Blank, Figures, Items, Sign, Step, Trouble, told
@@ -49,10 +49,10 @@ def _seen_again(case: Case, f: Figures) -> Items:
         does = told("Look at the witness line, then try every screw of the lock at {torque}.", torque=f("lock_screw"))
         turns = Trouble(say("A screw turns"), told("Tighten it, draw the line anew, and see to it again the next day. It turns again: locked anew by its sheet."))  # fmt: skip
         yield Step("lock again", "lock", does, told("Line unbroken, nothing crept."), (_crept(), turns), takes=("torque tool for the lock",))
-    elif case.housing == "split":
-        yield Step("lock again", "lock", told("Look at shaft, seals and feet from outside; the cap stays on."), told("Nothing has crept, no seal has moved."), (_crept(),))  # fmt: skip
+    elif case.housing == "split" or (case.housing == "cartridge" and case.way != TURN):
+        yield Step("lock again", "lock", told("Look at shaft, seals and feet from outside; the housing stays shut."), told("Nothing has crept, no seal has moved."), (_crept(),))  # fmt: skip
     elif case.sleeve:
-        yield Step("lock again", "lock", told("Look at the mark over nut, slot and shaft."), told("Unbroken. The nut is not turned again."), (_crept(),))
+        yield Step("lock again", "lock", told("Look at the line over nut, slot and shaft."), told("Unbroken. The nut is not turned again."), (_crept(),))
     yield from given_back_greased(case)
 
 

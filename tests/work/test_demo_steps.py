@@ -151,17 +151,17 @@ def test_the_load_is_off_a_unit_before_it_leaves_and_on_it_before_it_is_lined_up
 
 def test_nobody_gives_back_a_shaft_with_a_unit_missing_or_a_blocked_rotor(jobs: dict[str, dict[str, Procedure]]) -> None:
     first = acts(jobs["INT-04/B"]["put on"])
-    assert first.index("floor") < first.index("guards on") < first.index("rotor free") < first.index("count")
+    assert first.index("count") < first.index("guards on") < first.index("rotor free") < first.index("last guard") < first.index("power")
     for found in jobs.values():
         if found["put on"].items:
             put_on = acts(found["put on"])
-            assert put_on.index("floor") < put_on.index("guards on") < put_on.index("count") < put_on.index("power")
+            assert put_on.index("floor") < put_on.index("count") < put_on.index("guards on") < put_on.index("power")
     # a unit of another shaft of the machine counts too, on the second sheet as on the first
     for position in ("INT-02/A", "INT-02/B", "UTL-02/A"):
         put_on = acts(jobs[position]["put on"])
         assert put_on.index("all on") < put_on.index("tension back") < put_on.index("gear away") < put_on.index("guards on")
     again = acts(jobs["INT-02/A"]["run in"])
-    assert again.index("isolate") < again.index("release") < again.index("prove") < again.index("bolts again") < again.index("blocks out")
+    assert again.index("isolate") < again.index("release") < again.index("prove") < again.index("bolts again") < again.index("guards on") < again.index("blocks out") < again.index("last guard")
 
 
 def test_an_upright_shaft_leans_on_nothing_that_is_held(jobs: dict[str, dict[str, Procedure]]) -> None:
@@ -245,3 +245,16 @@ def test_a_split_base_comes_under_its_bearing_and_its_cap_bolts_keep_their_figur
 def test_the_second_flange_is_lifted_before_its_gap_is_set(jobs: dict[str, dict[str, Procedure]]) -> None:
     on = acts(jobs["BYP-02/B"]["put on"])
     assert on.index("load off") < on.index("set gap") < on.index("hand tight") and on.index("bolts half") < on.index("set down") < on.index("bolts final")
+
+
+def test_a_unit_that_came_off_is_on_again_before_a_float_is_set_from_it(jobs: dict[str, dict[str, Procedure]]) -> None:
+    found = acts(jobs["INT-04/B"]["put on"])
+    assert found.index("clear way") < found.index("unit back") < found.index("set float")
+    assert says(jobs["INT-04/B"]["put on"], "unit back").endswith("up to S6: A.")
+
+
+def test_what_was_driven_up_is_looked_at_by_a_line_drawn_after_it_was_locked(jobs: dict[str, dict[str, Procedure]]) -> None:
+    found = acts(jobs["INT-02/A"]["put on"])
+    assert found.index("lock nut") < found.index("witness line") < found.index("turn free")
+    stiff = next(step for step in jobs["INT-01/A"]["put on"].steps if step.act == "turn free last").troubles[0]
+    assert "leave the lock shut" in str(stiff.do)

@@ -26,7 +26,7 @@ PLAIN = Case(
 MUST = {
     "isolate": "D1", "release": "W1", "support": "W2", "block rotor": "W10", "vent": "W13", "let cool": "W11", "height": "W12",
     "start": "D2", "look": "D2", "stand clear": "W7", "strokes": "W6", "let go": "W8", "pull": "W14", "heat": "W4", "push to shoulder": "W3",
-    "tap collar": "W5", "collar back": "W5", "cap on": "C1", "shims out": "C1", "bolts out": "W15", "clear the dust": "W9", "clear way": "W2", "pulls off": "W2", "rotor free": "W16", "run cool": "D2", "count in": "N9", "part coupling": "W2", "join coupling": "C1", "stay off": "D2", "shut gas": "W17", "load off": "W2", "set down": "W2", "take load": "W2", "hold unit": "W2", "drain": "W13", "way back": "W2", "gear away": "W2", "blocks out": "W16", "tension back": "W16", "nut back": "W8", "vibration": "D2", "lock nut": "N3",
+    "tap collar": "W5", "collar back": "W5", "cap on": "C1", "shims out": "C1", "bolts out": "W15", "clear the dust": "W9", "clear way": "W2", "pulls off": "W2", "rotor free": "W16", "run cool": "D2", "count in": "N9", "part coupling": "W2", "join coupling": "C1", "stay off": "D2", "read before": "D2", "unit back": "W2", "base away": "C1", "shut gas": "W17", "load off": "W2", "set down": "W2", "take load": "W2", "hold unit": "W2", "drain": "W13", "way back": "W2", "gear away": "W2", "blocks out": "W16", "tension back": "W16", "nut back": "W8", "vibration": "D2", "lock nut": "N3",
 }  # fmt: skip
 
 
@@ -54,7 +54,7 @@ def _surroundings() -> list[Case]:
     """Every set of hazards x zone x warm or not x weight x what stays."""
     sets = chain.from_iterable(combinations(HAZARDS, n) for n in range(len(HAZARDS) + 1))
     return [
-        replace(PLAIN, way=way, housing=housing, hazards=frozenset(hazards), zone=zone, hot=hot, heavy=heavy, stored=stored, drained=("hot water",) if stored else (), gases=("gas burner",) if stored else (), warmed=hot, coupled=hot, between=("pulley",) if stored and not hot else (), pulls=("pulley",) if stored else ())
+        replace(PLAIN, way=way, housing=housing, hazards=frozenset(hazards), zone=zone, hot=hot, heavy=heavy, stored=stored, drained=("hot water",) if stored else (), gases=("gas burner",) if stored else (), warmed=hot, coupled=hot, between=("pulley", "unit Q") if stored and not hot else (), units_between=("Q",) if stored and not hot else (), holds="free" if stored else "fixed", floats_by="clearance inside the bearing" if stored else "", pulls=("pulley",) if stored else ())
         for hazards in sets
         for way, housing in ((TURN, "pillow block"), (HEATED, "split"))
         for zone in ("none", "combustible dust", "food", "food and combustible dust")

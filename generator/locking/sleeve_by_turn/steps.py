@@ -16,6 +16,8 @@ def put_on(case: Case, f: Figures) -> Items:
     yield from slid_on(case, f)
     if case.second_flange:
         # a shaft that is lifted after the gap is set takes the gap with it
+        endwise = told("The unit that holds the shaft endwise is on, locked and bolted.") if case.holds == "free" else told("The shaft is held endwise until the nut is locked.")  # fmt: skip
+        yield Step("bolts in loose", "lock", told("Put the flange bolts in, finger loose."), endwise)
         yield from load_off(case)
         yield from stood_loose(case, f)
         yield from set_in_place(case, f)
