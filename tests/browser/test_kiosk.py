@@ -95,6 +95,7 @@ def test_the_count_is_read_out_three_times_only(left_alone: Page) -> None:
 
 
 def test_signatures_and_what_was_typed_to_find_go_ticks_stay(left_alone: Page) -> None:
+    left_alone.evaluate("location.hash = 'B-put-on'")
     left_alone.locator("#B-put-on-1 .tick").check()
     left_alone.locator("#B-put-on-s1").get_by_label("fitter").check()
     left_alone.clock.run_for(FIVE_MINUTES + 2_000)
