@@ -25,7 +25,7 @@ GRAVEST = tuple(SIGNALS.values())
 # cleaning, unpacking, trying and tidying stand on the kiosk; paper has the steps with a figure, a stop or a point of no return
 NOT_ON_PAPER = frozenset({
     "sheet", "prove", "clean seat", "seat temperature", "face", "joint", "guide", "carry parts", "unpack", "stand upright", "clean parts", "clear bore",
-    "outer seal", "outer ring", "felt", "covers", "guards off", "part coupling", "join coupling", "count in", "run cool", "gear away", "blocks out", "others open", "shut gas", "float again", "insert in", "last guard", "read before", "take-ups even", "stay off", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "fill beside", "right gun", "wipe fitting", "plug out",
+    "outer seal", "outer ring", "felt", "covers", "guards off", "part coupling", "join coupling", "count in", "run cool", "gear away", "blocks out", "others open", "shut gas", "float again", "insert in", "last guard", "read before", "take-ups even", "stay off", "clear way", "way back", "tension back", "rotor free", "all on", "pulls off", "turn free before", "screws in line", "witness line", "demagnetise", "fasten ring", "right gun", "wipe fitting", "plug out",
     "plug in", "wipe off", "count", "floor", "power", "released", "air", "start", "bolts again", "lock again", "bolts ready", "align",
 })  # fmt: skip
 # readings for which the record sheet has the room
