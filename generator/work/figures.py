@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import ceil
 
 from generator.mounting.axial import anchor_of
 from generator.mounting.sheet import Sheet
@@ -66,11 +67,17 @@ class SheetFigures:
         limits = self.sheet.band("shaft_limits")
         return "in" if limits is not None and first_unit(limits.lower, self.first) == "in" else "mm"
 
+    def _over_ceiling(self, key: str, number: float, unit: str) -> bool:
+        """Whether a set point rounded upward would pass what the ring may be heated to."""
+        ceiling = self.sheet.number("heating") if key == "heat_to" else None
+        return ceiling is not None and number > convert(ceiling.content, ceiling.unit, unit)
+
     def _said(self, key: str, value: Value | Band) -> str:
         if key in UPWARD and isinstance(value, Value):
             unit = first_unit(value, self.first)
             number = convert(value.content, value.unit, unit)
-            return with_unit(figure(number, unit, 0 if unit in UPWARD[key].split() else None, "up"), unit)
+            whole = unit in UPWARD[key].split() and not self._over_ceiling(key, ceil(number), unit)
+            return with_unit(figure(number, unit, 0 if whole else None, "up"), unit)
         text = shown(self._as_read(value), "metric" if key in AS_MARKED else self.first).main
         if key == "place":
             return say("{distance} from the face at the {end}", distance=text, end=self.first_end)

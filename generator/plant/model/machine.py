@@ -34,7 +34,11 @@ Cleanliness = Annotated[Any, OneOf("high", "normal", "slight to typical", "sever
 
 class Isolation(Part):
     procedure: Name = needed("number of the plant's own isolation procedure", "ISO-INT-05")
-    energies: list[Name] = needed("every energy to be isolated or released", "[electric drive, belt tension]")
+    energies: list[Name] = needed(
+        "every energy to be isolated or released, in plain English: tension, weight, spring, pressure, hydraulic, product or running down says that it stays when the "
+        "drive is off; water or condensate that it is drained; gas or hot air that it is vented; hot, burner or steam that it warms the machine",
+        "[electric drive, belt tension]",
+    )
 
 
 class ViewedFrom(Part):
