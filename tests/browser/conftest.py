@@ -29,6 +29,7 @@ FLAGS = [
 ALLOWED = ("file://", "http://127.0.0.1:", "data:", "blob:", "about:")
 KIOSK = {"width": 1280, "height": 800}
 PHONE = {"width": 360, "height": 740}
+REFUSED = "Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });"
 
 
 @pytest.fixture(scope="session")
